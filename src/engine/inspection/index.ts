@@ -1,0 +1,12 @@
+/** inspection: the route of points round one bike, front to rear, and the judging of what is measured there. */
+
+export {
+  type Point,
+  pointSchema,
+  type RoutePoint,
+  routePointSchema,
+  type Severity,
+  severities,
+  type Verdict,
+  verdicts,
+} from './point.schema';
