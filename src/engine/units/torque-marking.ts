@@ -1,0 +1,72 @@
+/** Reads and writes torque as it is printed beside a bolt: `4–6 N·m`, `max. 5 Nm`, `5-6 N.m (44-53 in.lb)`. */
+
+import type { Result } from '../base';
+import {
+  type Limits,
+  type Marking,
+  type MarkingRefusal,
+  readMarking,
+  type UnitFamily,
+} from './marking';
+import type { NewtonMetres } from './quantities';
+import { newtonMetresFrom, newtonMetresTo, type TorqueUnit } from './torque-units';
+
+export type TorqueMarking = Marking<NewtonMetres, TorqueUnit>;
+
+const joint = String.raw`\s*[-‐‑–−.·•∙⋅*×]?\s*`;
+const poundForce = String.raw`(?:lb(?:f|s)?|pounds?(?:[-\s]*force)?)\.?`;
+const inch = String.raw`(?:in(?:ch(?:es)?)?)\.?`;
+const foot = String.raw`(?:ft|foot|feet)\.?`;
+const kilogramForce = String.raw`(?:kgf?|kp)\.?`;
+
+/** The word must end here: `N·m` is not the start of `N·max`, and `in.lb` may close with a full stop. */
+const product = (...words: string[]) =>
+  new RegExp(
+    `(?:${words.join(joint)}|${[...words].reverse().join(joint)})(?!\\p{L})(?:\\.(?!\\d|\\.))?`,
+    'iuy',
+  );
+
+const family: UnitFamily<NewtonMetres, TorqueUnit> = {
+  base: 'N·m',
+  from: newtonMetresFrom,
+  spellings: [
+    {
+      unit: 'N·m',
+      pattern: new RegExp(
+        `(?:n(?:ewtons?)?${joint}m(?:et(?:er|re)s?)?)(?!\\p{L})(?:\\.(?!\\d|\\.))?`,
+        'iuy',
+      ),
+    },
+    { unit: 'lbf·in', pattern: product(inch, poundForce) },
+    { unit: 'lbf·ft', pattern: product(foot, poundForce) },
+    { unit: 'kgf·cm', pattern: product(kilogramForce, 'cm') },
+    { unit: 'kgf·m', pattern: product(kilogramForce, 'm') },
+  ],
+};
+
+/**
+ * Reads a torque marking into limits in N·m. A figure printed in two units comes back only when some one value
+ * rounds to both; otherwise `disagree` is true, each printed range is kept and none is chosen. Of two that agree the
+ * one in N·m is the figure. Refuses what it does not understand whole, naming the part, and a number without a unit.
+ */
+export function parseTorqueMarking(text: string): Result<TorqueMarking, MarkingRefusal> {
+  return readMarking(text, family);
+}
+
+/**
+ * Writes limits as a marking in one unit, rounded to `decimals` (0 to 6); what it writes, `parseTorqueMarking` reads.
+ * A target inside a range is not written: a marking says the range or the value.
+ */
+export function writeTorqueMarking(
+  limits: Limits<NewtonMetres>,
+  unit: TorqueUnit = 'N·m',
+  decimals = 1,
+): string {
+  const write = (torque: NewtonMetres) =>
+    String(Number(newtonMetresTo(torque, unit).toFixed(decimals)));
+  const { min, max, target } = limits;
+  if (min !== undefined && max !== undefined) return `${write(min)}–${write(max)} ${unit}`;
+  if (target !== undefined) return `${write(target)} ${unit}`;
+  if (max !== undefined) return `max ${write(max)} ${unit}`;
+  return min === undefined ? '' : `min ${write(min)} ${unit}`;
+}
