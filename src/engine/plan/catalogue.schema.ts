@@ -104,7 +104,11 @@ export const stepSchema = z.object({
   joint: z.optional(id),
   measures: z._default(z.array(measureSchema), []),
   /** Least, likely and most, in minutes. */
-  effort: z.tuple([z.number().check(z.positive()), z.number().check(z.positive()), z.number().check(z.positive())]),
+  effort: z.tuple([
+    z.number().check(z.positive()),
+    z.number().check(z.positive()),
+    z.number().check(z.positive()),
+  ]),
 });
 
 export const partKinds = ['part', 'packing', 'paper'] as const;

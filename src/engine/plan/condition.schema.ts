@@ -10,7 +10,10 @@ const answer = z.union([z.string(), z.number(), z.boolean()]);
  * `{ ask: 'frame.minimumInsertion', known: true }`, `{ all: […] }`, `{ any: […] }`, `{ not: … }`.
  */
 export type Condition =
-  | { readonly ask: string; readonly is: string | number | boolean | readonly (string | number | boolean)[] }
+  | {
+      readonly ask: string;
+      readonly is: string | number | boolean | readonly (string | number | boolean)[];
+    }
   | { readonly ask: string; readonly has: string }
   | { readonly ask: string; readonly known: boolean }
   | { readonly all: readonly Condition[] }

@@ -23,7 +23,11 @@ export {
   sides,
   stepSchema,
 } from './catalogue.schema';
+export { type Ground, groundsOf, holds, questionsAsked } from './condition';
 export { type Condition, conditionSchema } from './condition.schema';
+export { type Activity, type CriticalPath, criticalPath } from './critical-path';
+export { type Effort, effortOf, type ThreePoints } from './effort';
+export type { BikeOutsideCatalogue } from './outside-catalogue';
 export {
   type Plan,
   type PlanJoint,
@@ -33,3 +37,9 @@ export {
   planMeasureSchema,
   planSchema,
 } from './plan.schema';
+export type { UnmetReference } from './references';
+export { remainingEffort } from './remaining-effort';
+export { type PlanRefusal, resolvePlan } from './resolve-plan';
+export { staleAfter } from './stale-after';
+export { predecessorsOf } from './step-order';
+export { type LimitRefusal, workedMeasure } from './worked-limit';

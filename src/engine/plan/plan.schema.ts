@@ -1,7 +1,13 @@
 /** A plan: the ordered steps for one bike, resolved from the catalogue, with nothing left to look up. */
 
 import * as z from 'zod/mini';
-import { jointSchema, limitSchema, measureSchema, partSchema, stepSchema } from './catalogue.schema';
+import {
+  jointSchema,
+  limitSchema,
+  measureSchema,
+  partSchema,
+  stepSchema,
+} from './catalogue.schema';
 
 /** A measure with its limits worked out; `suggested` is where to aim, in the same unit. */
 export const planMeasureSchema = z.extend(z.omit(measureSchema, { limit: true }), {
