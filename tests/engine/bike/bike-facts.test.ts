@@ -1,0 +1,78 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { axles, brakes, extras, factsOf, questions, stems } from '../../../src/engine/bike';
+import { bikeFrom, mountainBike, townBike } from '../../support/bikes';
+
+describe('answers', () => {
+  const facts = factsOf(bikeFrom(townBike));
+
+  test.each<[question: string, answer: unknown]>([
+    ['kind', 'town'],
+    ['front.brake', 'linear-pull'],
+    ['rear.fitted', true],
+    ['front.fitted', false],
+    ['seat.postDiameter', 27.2],
+    ['steering.faceplateBolts', 1],
+    ['gears.speeds', 7],
+    ['extras', ['mudguards', 'rack', 'stand', 'bell', 'reflectors', 'dynamo-lights', 'chainguard']],
+  ])('[K2] %s', (question, answer) => {
+    expect(facts[question]).toEqual(answer);
+  });
+
+  test('[K2] what the description leaves open has no answer', () => {
+    for (const open of ['front.tyrePressure', 'frame.minimumInsertion', 'gtin', 'loadLimit'])
+      expect(Object.hasOwn(facts, open)).toBe(false);
+  });
+});
+
+describe('questions', () => {
+  test('[K2] each names one place of the description, and none is a whole part', () => {
+    expect(new Set(questions).size).toBe(questions.length);
+    expect(questions).toContain('front.discMount');
+    expect(questions).toContain('frame.minimumInsertion');
+    expect(questions).toContain('extras');
+    expect(questions).not.toContain('front');
+    expect(questions).not.toContain('');
+  });
+
+  test('[K2] a bike that says everything answers every question, and no other', () => {
+    const wheel = {
+      tyrePressure: '40-65 psi',
+      rimMaxKpa: 400,
+      rimInnerWidth: 25,
+      discMount: 'post',
+      rotor: 'six-bolt',
+    };
+    const told = bikeFrom(mountainBike, {
+      gtin: '2900000000018',
+      colour: 'slate',
+      size: 'M',
+      loadLimit: 120,
+      frame: { minimumInsertion: 80 },
+      front: wheel,
+      rear: wheel,
+    });
+    expect(Object.keys(factsOf(told)).sort()).toEqual([...questions].sort());
+  });
+
+  test('[K2] no bike answers a question that does not exist', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...axles),
+        fc.constantFrom(...brakes),
+        fc.constantFrom(...stems),
+        fc.subarray([...extras]),
+        fc.boolean(),
+        (axle, brake, stem, carried, hookless) => {
+          const bike = bikeFrom(mountainBike, {
+            front: { axle, brake, hookless },
+            steering: { stem },
+            extras: carried,
+          });
+          for (const question of Object.keys(factsOf(bike))) expect(questions).toContain(question);
+        },
+      ),
+      { seed: 2203 },
+    );
+  });
+});
