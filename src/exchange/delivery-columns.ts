@@ -69,16 +69,13 @@ export const deliveryColumns: readonly DeliveryColumn[] = [
   text(
     'front_pressure',
     'front.tyrePressure',
-    'The pressure printed on the side wall, with its unit.',
+    'The pressure printed on the side wall; empty when read at the stand.',
   ),
-  {
-    ...text(
-      'rear_pressure',
-      'rear.tyrePressure',
-      'The same for the rear; empty when like the front.',
-    ),
-    likeColumn: 'front_pressure',
-  },
+  text(
+    'rear_pressure',
+    'rear.tyrePressure',
+    'The same for the rear; empty when read at the stand.',
+  ),
   both(choice('tyre_fit', 'tyreFit', tyreFits, 'Tubes, or none.')),
   both(number('rim_max_kpa', 'rimMaxKpa', 'The greatest pressure the rims bear, in kPa.')),
   both(number('rim_inner_width_mm', 'rimInnerWidth', 'The rims’ width between the beads, in mm.')),
