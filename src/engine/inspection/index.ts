@@ -1,5 +1,6 @@
 /** inspection: the route of points round one bike, front to rear, and the judging of what is measured there. */
 
+export { type Judgement, judgeMeasure, judgements } from './judge-measure';
 export {
   type Point,
   pointSchema,
@@ -10,3 +11,4 @@ export {
   type Verdict,
   verdicts,
 } from './point.schema';
+export { routeFor } from './route-for';
