@@ -6,6 +6,7 @@ export const rooms = [
   'storage',
   'exchange',
   'words',
+  'drawing',
   'print',
   'state',
   'screens',
@@ -23,9 +24,10 @@ export const mayImport: Readonly<Record<Room, readonly Room[]>> = {
   storage: ['engine'],
   exchange: ['engine'],
   words: ['engine'],
-  print: ['engine', 'words'],
+  drawing: ['engine'], // the bike, drawn: the screens and the sheet both show it
+  print: ['engine', 'words', 'drawing'],
   state: ['engine', 'storage'], // of storage only the types of contract.ts: see the law of the contract
-  screens: ['engine', 'state', 'print', 'words'],
+  screens: ['engine', 'state', 'print', 'words', 'drawing'],
   pwa: [],
   hub: ['engine', 'exchange'],
   'main.tsx': rooms,
@@ -46,12 +48,15 @@ export const engineLadder = [
 /** Folders of screens that know no place and no job; every other folder there is a place. */
 export const placelessFolders = ['parts', 'drawing'];
 
+/** Rooms that take plain values and know no job. */
+export const joblessRooms = ['drawing'];
+
 /** Modules nobody imports because something else starts them. */
 export const startingPoints = ['src/main.tsx', 'src/pwa/service-worker.ts'];
 
 /** Where each package may be imported, as patterns of paths. A name that ends in `*` stands for a family. */
 export const packageHomes: Readonly<Record<string, readonly RegExp[]>> = {
-  react: [/^src\/(screens|print)\//, /^src\/main\.tsx$/],
+  react: [/^src\/(screens|print|drawing)\//, /^src\/main\.tsx$/],
   'react-dom/client': [/^src\/main\.tsx$/],
   'react-dom': [/^src\/(screens|print)\//],
   wouter: [/^src\/screens\//],

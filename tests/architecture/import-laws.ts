@@ -3,6 +3,7 @@
 import { posix } from 'node:path';
 import {
   engineLadder,
+  joblessRooms,
   mayImport,
   packageHomes,
   placelessFolders,
@@ -89,21 +90,21 @@ export function doorsNameWhatTheyShow(modules: readonly Module[]): Complaints {
     .map(({ path }) => `${path} has \`export *\`: list the names one by one`);
 }
 
-/** No place of the screens imports another; parts and drawing know no place and no job. */
+/** No place of the screens imports another; parts and the drawing know no place and no job. */
 export function placesStandApart(modules: readonly Module[]): Complaints {
   return eachImport(modules, ({ path }, { target }) => {
     const from = screensFolderOf(path);
-    if (from === undefined) return [];
     const to = screensFolderOf(target);
-    const isPlaceless = placelessFolders.includes(from);
-    if (to !== undefined && to !== from && !placelessFolders.includes(to)) {
+    if (from !== undefined && to !== undefined && to !== from && !placelessFolders.includes(to)) {
       return [
         `${path} imports ${target}: places stand apart. Move what both need to screens/parts`,
       ];
     }
+    const room = roomOf(path) ?? '';
+    const isJobless = joblessRooms.includes(room) || placelessFolders.includes(from ?? '');
     const knowsWork = roomOf(target) === 'state' || engineRoomOf(target) === 'job';
-    return isPlaceless && knowsWork
-      ? [`${path} imports ${target}: ${from} knows no place and no job. Take plain values as props`]
+    return isJobless && knowsWork
+      ? [`${path} imports ${target}: ${from ?? room} knows no job. Take plain values as props`]
       : [];
   });
 }
