@@ -1,0 +1,13 @@
+/** How the fasteners of a joint lie. Bolts are numbered from 1, round the joint or along the line. */
+
+import * as z from 'zod/mini';
+
+export const layoutShapes = ['line', 'pair', 'rectangle', 'ring'] as const;
+
+export const layoutSchema = z.object({
+  shape: z.enum(layoutShapes),
+  bolts: z.number().check(z.int(), z.positive()),
+});
+
+export type LayoutShape = (typeof layoutShapes)[number];
+export type Layout = z.infer<typeof layoutSchema>;
