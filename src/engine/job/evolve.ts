@@ -1,0 +1,181 @@
+/** What each event adds to a job. Never refuses: what is in the log has happened; unknown kinds add nothing. */
+
+import type { Entry } from '../integrity';
+import { disturb } from './disturb';
+import type { EventOf, JobEvent } from './event.schema';
+import type { Finding, JobState, Mark, StepMark } from './state';
+import { stepById, stepOfJoint } from './status';
+
+type Evolvers = {
+  [K in JobEvent['kind']]: (state: JobState, event: EventOf<K>, mark: Mark) => JobState;
+};
+
+/** The state after one more entry of the log. */
+export function evolve(
+  state: JobState,
+  entry: Pick<Entry, 'id' | 'by' | 'at' | 'event'>,
+): JobState {
+  const event = entry.event as JobEvent; // unknown kinds find no evolver below
+  const evolver = Object.hasOwn(evolvers, event.kind) ? evolvers[event.kind] : undefined;
+  if (evolver === undefined) return state;
+  const mark = { by: entry.by, at: entry.at, entry: entry.id };
+  return (evolver as (state: JobState, event: JobEvent, mark: Mark) => JobState)(
+    state,
+    event,
+    mark,
+  ); // the kind chose it
+}
+
+const evolvers: Evolvers = {
+  'box-received': (state, { bike, due, delivery, cartonDamage, photos }, mark) => ({
+    ...state,
+    bike,
+    due,
+    received: { ...mark, cartonDamage, photos, delivery },
+  }),
+  'bike-described': (state, { bike }) => ({ ...state, bike }),
+  'due-set': (state, { due }) => ({ ...state, due }),
+  'job-opened': (state, { plan, market }, mark) => ({
+    ...state,
+    opened: { ...mark, plan, market },
+  }),
+  'contents-checked': (state, { parts }, mark) => ({
+    ...state,
+    contents: {
+      ...state.contents,
+      ...Object.fromEntries(
+        parts.map(({ part, state: found, note }) => [part, { ...mark, state: found, note }]),
+      ),
+    },
+  }),
+  'step-done': (state, { step }, mark) => withStepDone(state, step, mark),
+  'step-reopened': (state, { step, reason }, mark) =>
+    disturb(state, { steps: [step], points: [] }, { ...mark, from: step, reason }),
+  'step-set-aside': (state, { step, reason }, mark) =>
+    withStep(state, step, {
+      standing: 'set-aside',
+      done: state.steps[step]?.done ?? [],
+      reason,
+      disturbed: { ...mark, from: step, reason },
+    }),
+  'figure-entered': (state, { joint, figure }) => ({
+    ...state,
+    joints: {
+      ...state.joints,
+      // Passes made to another figure say nothing about this one.
+      [joint]: {
+        passes: [],
+        stale: state.joints[joint]?.stale ?? false,
+        tightened: state.joints[joint]?.tightened,
+        figure,
+      },
+    },
+  }),
+  'pass-made': (state, { kind: _, v: __, ...pass }, mark) => {
+    const joint = state.joints[pass.joint] ?? { passes: [], stale: false };
+    return withBuilder(
+      {
+        ...state,
+        joints: {
+          ...state.joints,
+          [pass.joint]: { ...joint, passes: [...joint.passes, { ...pass, ...mark }] },
+        },
+      },
+      mark,
+    );
+  },
+  'joint-tightened': (state, { kind: _, v: __, ...tightened }, mark) => {
+    const joint = state.joints[tightened.joint] ?? { passes: [], stale: false };
+    return withBuilder(
+      {
+        ...state,
+        joints: {
+          ...state.joints,
+          [tightened.joint]: {
+            ...joint,
+            passes: [
+              ...joint.passes.filter(({ pass }) => pass < tightened.pass),
+              { ...tightened, ...mark },
+            ],
+            stale: false,
+            tightened: { ...tightened, ...mark },
+          },
+        },
+      },
+      mark,
+    );
+  },
+  'measure-taken': (state, { at, measure, value, unit, judged }, mark) => ({
+    ...(stepById(state, at) === undefined ? state : withBuilder(state, mark)),
+    measures: {
+      ...state.measures,
+      [`${at}.${measure}`]: { ...mark, value, unit, judged, stale: false },
+    },
+  }),
+  'point-looked-at': (state, { point, verdict, note }, mark) => ({
+    ...state,
+    points: { ...state.points, [point]: { ...mark, verdict, note, stale: false } },
+  }),
+  'finding-raised': (state, { finding, at, severity, text, photos }, mark) => ({
+    ...state,
+    findings: [...state.findings, { id: finding, at, severity, text, photos, raised: mark }],
+  }),
+  'finding-closed': (state, { finding, how }, mark) => closeFinding(state, finding, how, mark),
+  'finding-allowed': (state, { finding, reason }, mark) =>
+    withFinding(state, finding, (found) => ({ ...found, allowed: { ...mark, reason } })),
+  'job-held': (state, { for: reason, note }, mark) => ({
+    ...state,
+    hold: { ...mark, for: reason, note },
+  }),
+  'job-resumed': (state) => ({ ...state, hold: undefined }),
+  signed: (state, { kind: _, v: __, ...signature }, mark) => ({
+    ...(signature.meaning === 'built' ? withBuilder(state, mark) : state),
+    signatures: [...state.signatures, { ...signature, ...mark, stale: false }],
+  }),
+  'sent-back': (state, { steps, points, reason }, mark) => ({
+    ...disturb(state, { steps, points }, { ...mark, from: steps[0] ?? points[0] ?? '', reason }),
+    sentBack: [...state.sentBack, { ...mark, steps, points, reason }],
+  }),
+  'handed-over': (state, { kind: _, v: __, ...handedOver }, mark) => ({
+    ...state,
+    handedOver: { ...mark, ...handedOver },
+  }),
+  'record-amended': (state, { text }, mark) => ({
+    ...state,
+    amendments: [...state.amendments, { ...mark, text }],
+  }),
+};
+
+function withStep(state: JobState, step: string, mark: StepMark): JobState {
+  return { ...state, steps: { ...state.steps, [step]: mark } };
+}
+
+function withStepDone(state: JobState, step: string, mark: Mark): JobState {
+  const before = state.steps[step]?.done ?? [];
+  return withBuilder(withStep(state, step, { standing: 'done', done: [...before, mark] }), mark);
+}
+
+/** Only work before the built signature makes a builder; what the second checker does at the bike does not. */
+function withBuilder(state: JobState, { by }: Mark): JobState {
+  return state.builders.includes(by) ? state : { ...state, builders: [...state.builders, by] };
+}
+
+function withFinding(state: JobState, id: string, change: (finding: Finding) => Finding): JobState {
+  return {
+    ...state,
+    findings: state.findings.map((finding) => (finding.id === id ? change(finding) : finding)),
+  };
+}
+
+/** What was put right must be looked at again: the point, or the step's own points, go stale with it. */
+function closeFinding(state: JobState, id: string, how: string, mark: Mark): JobState {
+  const closed = withFinding(state, id, (finding) => ({ ...finding, closed: { ...mark, how } }));
+  const finding = state.findings.find((candidate) => candidate.id === id);
+  if (finding?.at === undefined || finding.severity === 'tell-customer') return closed;
+  if (stepById(state, finding.at) ?? stepOfJoint(state, finding.at)) return closed;
+  return disturb(
+    closed,
+    { steps: [], points: [finding.at] },
+    { ...mark, from: finding.at, reason: finding.text },
+  );
+}

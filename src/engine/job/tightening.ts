@@ -1,0 +1,42 @@
+/** Where a joint stands: the figure that holds for it, and the pass that comes next. */
+
+import type { Result } from '../base';
+import { ok, refuse } from '../base';
+import type { PlanStep } from '../plan';
+import { type Figure, type Layout, type Pass, tighteningPasses } from '../torque';
+import type { JobState } from './state';
+
+/** What was read on this very part comes before what the shop knew when the job opened. */
+export function figureFor(state: JobState, joint: string): Figure | undefined {
+  return state.joints[joint]?.figure ?? state.plan?.figures[joint];
+}
+
+export function layoutOf(step: PlanStep): Layout | undefined {
+  return step.joint && { shape: step.joint.layout, bolts: step.joint.bolts };
+}
+
+export interface NextPass {
+  readonly figure: Figure;
+  readonly pass: Pass;
+  readonly of: number;
+}
+
+export type NoNextPass =
+  | { readonly code: 'joint-unknown'; readonly step: string }
+  | { readonly code: 'figure-missing'; readonly joint: string };
+
+/**
+ * The next round over the bolts. A joint that only went stale (it was not loosened itself) needs its last round
+ * shown again; a loosened one begins anew.
+ */
+export function nextPass(state: JobState, step: PlanStep): Result<NextPass, NoNextPass> {
+  const layout = layoutOf(step);
+  if (step.joint === undefined || layout === undefined)
+    return refuse({ code: 'joint-unknown', step: step.id });
+  const figure = figureFor(state, step.joint.id);
+  if (figure === undefined) return refuse({ code: 'figure-missing', joint: step.joint.id });
+  const passes = tighteningPasses(figure, layout);
+  const made = state.joints[step.joint.id]?.passes.length ?? 0;
+  const pass = passes[Math.min(made, passes.length - 1)] as Pass; // there is always at least one pass
+  return ok({ figure, pass, of: passes.length });
+}

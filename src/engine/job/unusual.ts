@@ -1,0 +1,113 @@
+/** What is unusual about a build: what the second checker should look at first. */
+
+import type { Severity } from '../inspection';
+import type { JobState } from './state';
+import { stepById, stepsOf } from './status';
+
+export type Unusual =
+  | {
+      readonly code: 'unusual-usual-range';
+      readonly step: string;
+      readonly joint: string;
+      readonly acceptedBy: string;
+    }
+  | {
+      readonly code: 'unusual-reopened';
+      readonly step: string;
+      readonly times: number;
+      readonly reason: string;
+    }
+  | {
+      readonly code: 'unusual-part-damaged';
+      readonly part: string;
+      readonly note?: string | undefined;
+    }
+  | {
+      readonly code: 'unusual-measure-undecided';
+      readonly at: string;
+      readonly measure: string;
+      readonly value: number;
+    }
+  | {
+      readonly code: 'unusual-point-adjusted';
+      readonly point: string;
+      readonly note?: string | undefined;
+    }
+  | {
+      readonly code: 'unusual-finding';
+      readonly finding: string;
+      readonly severity: Severity;
+      readonly text: string;
+      readonly closed?: string | undefined;
+      readonly allowed?: string | undefined;
+    }
+  | { readonly code: 'unusual-carton'; readonly damage: string };
+
+export function unusualIn(state: JobState): readonly Unusual[] {
+  return [
+    ...findings(state),
+    ...usualRanges(state),
+    ...redone(state),
+    ...adjusted(state),
+    ...damagedParts(state),
+    ...undecided(state),
+    ...(state.received?.cartonDamage === undefined
+      ? []
+      : [{ code: 'unusual-carton', damage: state.received.cartonDamage } as const]),
+  ];
+}
+
+function findings(state: JobState): readonly Unusual[] {
+  return state.findings.map(({ id, severity, text, closed, allowed }) => ({
+    code: 'unusual-finding',
+    finding: id,
+    severity,
+    text,
+    closed: closed?.how,
+    allowed: allowed?.reason,
+  }));
+}
+
+function usualRanges(state: JobState): readonly Unusual[] {
+  return stepsOf(state).flatMap(({ id, joint }) => {
+    const source = joint && state.joints[joint.id]?.tightened?.figure.source;
+    if (joint === undefined || source?.kind !== 'usual') return [];
+    return [
+      {
+        code: 'unusual-usual-range',
+        step: id,
+        joint: joint.id,
+        acceptedBy: source.acceptedBy ?? '',
+      } as const,
+    ];
+  });
+}
+
+function redone(state: JobState): readonly Unusual[] {
+  return Object.entries(state.steps).flatMap(([step, mark]) => {
+    if (mark.done.length < 2 || stepById(state, step) === undefined) return [];
+    const reason = mark.disturbed?.reason ?? mark.reason ?? '';
+    return [{ code: 'unusual-reopened', step, times: mark.done.length, reason } as const];
+  });
+}
+
+function adjusted(state: JobState): readonly Unusual[] {
+  return Object.entries(state.points)
+    .filter(([, mark]) => mark.verdict === 'adjusted')
+    .map(([point, { note }]) => ({ code: 'unusual-point-adjusted', point, note }));
+}
+
+function damagedParts(state: JobState): readonly Unusual[] {
+  return Object.entries(state.contents)
+    .filter(([, mark]) => mark.state === 'damaged')
+    .map(([part, { note }]) => ({ code: 'unusual-part-damaged', part, note }));
+}
+
+function undecided(state: JobState): readonly Unusual[] {
+  return Object.entries(state.measures)
+    .filter(([, mark]) => mark.judged === 'undecided')
+    .map(([key, { value }]) => {
+      const [at = '', measure = ''] = key.split('.');
+      return { code: 'unusual-measure-undecided', at, measure, value };
+    });
+}

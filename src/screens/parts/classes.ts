@@ -1,0 +1,5 @@
+/** Joins the class names that apply. */
+
+export function classes(...names: readonly (string | false | undefined)[]): string {
+  return names.filter(Boolean).join(' ');
+}

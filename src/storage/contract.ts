@@ -1,0 +1,164 @@
+/** What must be kept, and how: every storage in the house answers to this, and runs the same suite of tests. */
+
+import type { Refusal, Result } from '../engine/base';
+import type { Entry } from '../engine/integrity';
+import type { JobPlan, JobSummary, Role } from '../engine/job';
+import type { Adapter, Figure, Wrench } from '../engine/torque';
+
+/** The rack's row for one job: everything a list shows, so that lists never fold logs. Rebuildable from the entries. */
+export interface JobRow extends JobSummary {
+  readonly job: string;
+  readonly heads: readonly string[];
+  readonly lamport: number;
+  /** Highest seq by device. */
+  readonly seqs: Readonly<Record<string, number>>;
+  readonly count: number;
+}
+
+/** What is held of a job when a change begins. `log` is absent when the heads are those the caller had already seen. */
+export interface HeldJob {
+  readonly row?: JobRow;
+  readonly log?: { readonly entries: readonly Entry[]; readonly plan?: JobPlan };
+}
+
+export interface KeptBlob {
+  readonly digest: string;
+  readonly type: string;
+  readonly bytes: Uint8Array;
+}
+
+export interface JobWrite {
+  readonly entries: readonly Entry[];
+  readonly row: JobRow;
+  readonly plan?: { readonly digest: string; readonly plan: JobPlan };
+  readonly blobs?: readonly KeptBlob[];
+  /** A customer's row that this change names by digest. */
+  readonly customer?: Customer;
+}
+
+export type StorageRefusal =
+  | { readonly code: 'storage-full' }
+  | { readonly code: 'storage-blocked' }
+  | { readonly code: 'storage-outdated' }
+  | { readonly code: 'storage-failed'; readonly cause: string };
+
+/** What a read that the browser cannot do rejects with. */
+export interface StorageProblem extends Error {
+  readonly refusal: StorageRefusal;
+}
+
+export interface Person {
+  readonly id: string;
+  readonly name: string;
+  readonly roles: readonly Role[];
+  readonly active: boolean;
+  /** Shown only in a demo shop. */
+  readonly demoPin?: string;
+}
+
+export interface Customer {
+  /** Digest of salt and details: the only trace in the log. */
+  readonly digest: string;
+  readonly salt: string;
+  readonly name: string;
+  readonly contact?: string;
+}
+
+export type Tool =
+  | { readonly id: string; readonly kind: 'wrench'; readonly wrench: Wrench }
+  | {
+      readonly id: string;
+      readonly kind: 'adapter';
+      readonly name: string;
+      readonly adapter: Adapter;
+    };
+
+/** A figure the shop knows for a make and model, from a document or approved by someone, or last read on the part. */
+export interface KnownFigure {
+  /** `${make}|${model}|${joint}` */
+  readonly id: string;
+  readonly make: string;
+  readonly model: string;
+  readonly joint: string;
+  readonly figure: Figure;
+}
+
+export interface Setting {
+  readonly id: string;
+  readonly value: unknown;
+}
+
+export interface KeptKey {
+  /** `person:<id>`, `device`, … */
+  readonly id: string;
+  readonly value: unknown;
+}
+
+/** Everything a copy can carry: all but keys, which never leave the device. */
+export interface Holdings {
+  readonly entries: readonly Entry[];
+  readonly rows: readonly JobRow[];
+  readonly plans: readonly { readonly digest: string; readonly plan: JobPlan }[];
+  readonly blobs: readonly KeptBlob[];
+  readonly people: readonly Person[];
+  readonly customers: readonly Customer[];
+  readonly tools: readonly Tool[];
+  readonly figures: readonly KnownFigure[];
+  readonly settings: readonly Setting[];
+}
+
+/** Only an empty shop takes in a copy, so that nothing is mixed or overwritten. */
+export interface ShopNotEmpty {
+  readonly code: 'shop-not-empty';
+  readonly jobs: number;
+}
+
+/**
+ * One table of plain rows. Reads and single writes that the browser cannot do reject with a `StorageProblem`.
+ * `watch` calls back with all rows now and after every committed change, until stopped.
+ */
+export interface Shelf<Row> {
+  get(id: string): Promise<Row | undefined>;
+  all(): Promise<readonly Row[]>;
+  put(row: Row): Promise<void>;
+  putAll(rows: readonly Row[]): Promise<void>;
+  remove(id: string): Promise<void>;
+  watch(onRows: (rows: readonly Row[]) => void): () => void;
+}
+
+export interface Storage {
+  /**
+   * The one way to change a job: opens one durable read-write transaction, reads what is held, lets `work` answer
+   * synchronously, and keeps everything it answers or nothing. Resolves only after the commit. When the held heads
+   * equal `seen`, the log is not read. A failure to write is a refusal, never an exception; an exception from `work` is thrown on.
+   */
+  changeJob<W extends JobWrite, R extends Refusal>(
+    job: string,
+    seen: readonly string[] | undefined,
+    work: (held: HeldJob) => Result<W, R>,
+  ): Promise<Result<W, R | StorageRefusal>>;
+  /** Keeps many new jobs, all or none. */
+  addJobs(writes: readonly JobWrite[]): Promise<Result<number, StorageRefusal>>;
+  row(job: string): Promise<JobRow | undefined>;
+  log(job: string): Promise<{ readonly entries: readonly Entry[]; readonly plan?: JobPlan }>;
+  /** Rows of all jobs, now and after every committed change (also by another tab). */
+  watchRows(onRows: (rows: readonly JobRow[]) => void): () => void;
+  findByFrameNumber(frameNumber: string): Promise<readonly JobRow[]>;
+  blob(digest: string): Promise<KeptBlob | undefined>;
+  keepBlob(blob: KeptBlob): Promise<Result<true, StorageRefusal>>;
+  readonly people: Shelf<Person>;
+  readonly customers: Shelf<Customer>;
+  readonly tools: Shelf<Tool>;
+  readonly figures: Shelf<KnownFigure>;
+  readonly settings: Shelf<Setting>;
+  readonly keys: Shelf<KeptKey>;
+  /** Everything held, read in one transaction. */
+  holdings(): Promise<Holdings>;
+  /** Keeps a whole copy in a shop without jobs or people: all of it or nothing. */
+  takeIn(holdings: Holdings): Promise<Result<true, ShopNotEmpty | StorageRefusal>>;
+  /** Empties every table: the plain way out of the demo shop. */
+  eraseEverything(): Promise<void>;
+  /** Calls back when storage stops working for a reason that the person can do something about. */
+  onTrouble(listener: (refusal: StorageRefusal) => void): () => void;
+  close(): void;
+}
