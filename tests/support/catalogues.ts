@@ -14,7 +14,7 @@ export function catalogueOf(rows: {
     version: 'for a test',
     steps: rows.steps.map(stepFrom),
     joints: (rows.joints ?? []).map(jointFrom),
-    parts: (rows.parts ?? []).map((part) => ({ name: part.id, kind: 'part', ...part })),
+    parts: (rows.parts ?? []).map((part) => ({ name: `the ${part.id}`, kind: 'part', ...part })),
   });
 }
 
@@ -22,7 +22,7 @@ function stepFrom(row: Row): Row {
   return {
     zone: 'frame',
     place: 'whole-bike',
-    title: row.id,
+    title: `Do ${row.id}`,
     how: 'Do it with care.',
     why: 'It must be done.',
     right: 'It is done.',
@@ -33,7 +33,7 @@ function stepFrom(row: Row): Row {
 
 function jointFrom(row: Row): Row {
   return {
-    name: row.id,
+    name: `the ${row.id}`,
     bolts: 1,
     layout: 'line',
     thread: 'M5',
