@@ -1,6 +1,6 @@
 /** Reads a marking as printed: every unit it carries, the figure they give, and whether they disagree. */
 
-import { ok, type Result } from '../base';
+import { ok, type Result, refuse } from '../base';
 import { type Group, groupsOf, type UnitMissing } from './marking-groups';
 import {
   type MarkingNotUnderstood,
@@ -46,9 +46,9 @@ export function readMarking<Quantity extends number, Unit extends string>(
 ): Result<Marking<Quantity, Unit>, MarkingRefusal> {
   const plain = text.normalize('NFKC');
   const tokens = tokensOf(plain, family.spellings);
-  if (!tokens.ok) return tokens;
+  if (!tokens.ok) return refuse({ ...tokens.refusal, text });
   const read = groupsOf(plain, tokens.value);
-  if (!read.ok) return read;
+  if (!read.ok) return refuse({ ...read.refusal, text });
   const groups = joined(withInheritedBounds(read.value));
   const printed = groups.map((group) => printedOf(group, family));
   const disagree = groups.some((group) => !agrees(group, groups[0] ?? group, family.from));

@@ -55,18 +55,19 @@ export function parseTorqueMarking(text: string): Result<TorqueMarking, MarkingR
 
 /**
  * Writes limits as a marking in one unit, rounded to `decimals` (0 to 6); what it writes, `parseTorqueMarking` reads.
- * A target inside a range is not written: a marking says the range or the value.
+ * A target inside a whole range is not written: a marking says the range or the value.
  */
 export function writeTorqueMarking(
   limits: Limits<NewtonMetres>,
   unit: TorqueUnit = 'N·m',
   decimals = 1,
 ): string {
-  const write = (torque: NewtonMetres) =>
-    String(Number(newtonMetresTo(torque, unit).toFixed(decimals)));
   const { min, max, target } = limits;
+  const write = (torque: NewtonMetres) => Number(newtonMetresTo(torque, unit).toFixed(decimals));
   if (min !== undefined && max !== undefined) return `${write(min)}–${write(max)} ${unit}`;
-  if (target !== undefined) return `${write(target)} ${unit}`;
-  if (max !== undefined) return `max ${write(max)} ${unit}`;
-  return min === undefined ? '' : `min ${write(min)} ${unit}`;
+  const value = target === undefined ? [] : [`${write(target)} ${unit}`];
+  const upper = max === undefined ? [] : [`max ${write(max)} ${unit}`];
+  const lower = min === undefined ? [] : [`min ${write(min)} ${unit}`];
+  const [first = '', second] = [...value, ...upper, ...lower];
+  return second === undefined ? first : `${first} (${second})`;
 }
