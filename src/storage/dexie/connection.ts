@@ -1,0 +1,100 @@
+/** The one connection to the database: opens it, notices when it is lost, blocked or outdated, and says so. */
+
+import { ok, type Result, refuse } from '../../engine/base';
+import type { StorageRefusal } from '../contract';
+import { createStorageProblem } from '../storage-problem';
+import { type Database, schemaEpoch } from './database';
+import { isConnectionLost, refusalOfError } from './refusal-of-error';
+
+export interface Connection {
+  readonly database: Database;
+  /** Does it, and once more on a fresh connection when the first was lost. */
+  attempt<T>(work: () => PromiseLike<T>): Promise<Result<T, StorageRefusal>>;
+  /** The same for what has no refusal in its answer: rejects with a `StorageProblem`. */
+  demand<T>(work: () => PromiseLike<T>): Promise<T>;
+  onTrouble(listener: (refusal: StorageRefusal) => void): () => void;
+  close(): void;
+}
+
+export function createConnection(database: Database): Connection {
+  const listeners = new Set<(refusal: StorageRefusal) => void>();
+  let standing: 'usable' | 'outdated' | 'closed' = 'usable';
+
+  function tell(refusal: StorageRefusal): void {
+    for (const listener of listeners) listener(refusal);
+  }
+
+  // Another tab wants to change the tables: let it, and never write with this code again.
+  database.on('versionchange', ({ newVersion }) => {
+    if (newVersion === null) return;
+    standing = 'outdated';
+    database.close();
+    tell({ code: 'storage-outdated' });
+  });
+
+  /** Refuses instead of waiting without end when another tab holds an older database open. */
+  async function ready(): Promise<StorageRefusal | undefined> {
+    if (standing === 'outdated') return { code: 'storage-outdated' };
+    if (standing === 'closed') return { code: 'storage-failed', cause: 'closed' };
+    if (database.isOpen()) return undefined;
+    const refusal = await Promise.race([opened(), blocked()]);
+    if (refusal) tell(refusal);
+    return refusal;
+  }
+
+  async function opened(): Promise<StorageRefusal | undefined> {
+    try {
+      await database.open();
+    } catch (error) {
+      return refusalOfError(error);
+    }
+    // Dexie opens a newer database with older code; we do not.
+    if (database.backendDB().version < (schemaEpoch + 1) * 10) return undefined;
+    standing = 'outdated';
+    database.close();
+    return { code: 'storage-outdated' };
+  }
+
+  function blocked(): Promise<StorageRefusal> {
+    return new Promise((resolve) => {
+      database.on('blocked', () => resolve({ code: 'storage-blocked' }));
+    });
+  }
+
+  async function attempt<T>(work: () => PromiseLike<T>): Promise<Result<T, StorageRefusal>> {
+    for (let isSecond = false; ; isSecond = true) {
+      const unready = await ready();
+      if (unready) return refuse(unready);
+      try {
+        return ok(await work());
+      } catch (error) {
+        if (hasChanged()) return refuse({ code: 'storage-outdated' });
+        if (isSecond || !isConnectionLost(error)) return refuse(refusalOfError(error));
+        database.close();
+      }
+    }
+  }
+
+  /** Asked after an await, when an event may have changed what the compiler still believes. */
+  function hasChanged(): boolean {
+    return standing === 'outdated';
+  }
+
+  return {
+    database,
+    attempt,
+    async demand(work) {
+      const answer = await attempt(work);
+      if (!answer.ok) throw createStorageProblem(answer.refusal);
+      return answer.value;
+    },
+    onTrouble(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    close() {
+      standing = 'closed';
+      database.close();
+    },
+  };
+}
