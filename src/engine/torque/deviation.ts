@@ -16,8 +16,11 @@ export function permissibleDeviation(wrench: Rated): number {
   const row = wrenchClassTable[wrench.type][wrench.class];
   assert(row !== undefined, `type ${wrench.type} has no class ${wrench.class}`);
   const maximum = newtonMetresFrom(wrench.highest, wrench.unit);
-  return maximum <= SMALL_TOOL_MAXIMUM_NEWTON_METRES ? row.upTo10 : row.above10;
+  return maximum <= SMALL_TOOL_MAXIMUM_NEWTON_METRES * (1 + DUST) ? row.upTo10 : row.above10;
 }
+
+/** What converting a scale's highest value from its unit may add to it. */
+const DUST = 1e-9;
 
 function certifiedDeviation({ deviation = 0, points = [] }: Certificate): number {
   return Math.max(

@@ -1,0 +1,111 @@
+/** Readings judged with the wrench's own deviation as guard band (ISO 14253-1, JCGM 106); values by hand. */
+
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  judgeReading,
+  planSetPoint,
+  probabilityInside,
+  type ReadingVerdict,
+  type Wrench,
+} from '../../../src/engine/torque';
+import { millimetres, newtonMetres } from '../../../src/engine/units';
+import { TODAY, wrench } from '../../support/wrenches';
+
+type Numbers = { readonly min?: number; readonly max?: number; readonly target?: number };
+
+function limitsOf(figure: Numbers) {
+  return Object.fromEntries(
+    Object.entries(figure).map(([name, value]) => [
+      name,
+      value === 0 ? (0 as never) : newtonMetres(value),
+    ]),
+  );
+}
+
+describe('judgeReading', () => {
+  // ±4 %: inside from 4 × 1.04 = 4.16 to 6 × 0.96 = 5.76, outside below 4 × 0.96 = 3.84 and above 6 × 1.04 = 6.24
+  test.each<[figure: Numbers, reading: number, verdict: ReadingVerdict]>([
+    [{ min: 4, max: 6 }, 5, 'inside'],
+    [{ min: 4, max: 6 }, 4.16, 'inside'],
+    [{ min: 4, max: 6 }, 4.15, 'undecided'],
+    [{ min: 4, max: 6 }, 3.85, 'undecided'],
+    [{ min: 4, max: 6 }, 3.83, 'outside'],
+    [{ min: 4, max: 6 }, 5.76, 'inside'],
+    [{ min: 4, max: 6 }, 5.77, 'undecided'],
+    [{ min: 4, max: 6 }, 6, 'undecided'],
+    [{ min: 4, max: 6 }, 6.23, 'undecided'],
+    [{ min: 4, max: 6 }, 6.25, 'outside'],
+    [{ min: 5, max: 5.1 }, 5.05, 'undecided'],
+    [{ max: 6 }, 5.76, 'inside'],
+    [{ max: 6 }, 5.9, 'undecided'],
+    [{ max: 6 }, 6.25, 'outside'],
+    [{ min: 4 }, 4.16, 'inside'],
+    [{ min: 4 }, 4, 'undecided'],
+    [{ min: 4 }, 3.8, 'outside'],
+    [{ target: 5 }, 5.2, 'inside'],
+    [{ target: 5 }, 4.8, 'inside'],
+    [{ target: 5 }, 5.21, 'outside'],
+    [{ target: 5 }, 4.79, 'outside'],
+    [{ target: 5, max: 5.3 }, 5.2, 'undecided'],
+    [{ target: 5, max: 6 }, 5, 'inside'],
+    [{}, 5, 'undecided'],
+    [{ min: 6, max: 4 }, 5, 'undecided'],
+    [{ min: 4, max: 6 }, 0, 'undecided'],
+  ])('[T19] %o read as %d is %s', (figure, reading, verdict) => {
+    const read = { figure: limitsOf(figure), wrench: wrench(), reading: newtonMetres(reading) };
+    expect(judgeReading(read)).toBe(verdict);
+  });
+
+  test('[T7, T19] an adapter changes what a reading stands for', () => {
+    const double = { grip: millimetres(100), offset: millimetres(100), angle: 0 };
+    const read = { figure: limitsOf({ min: 4, max: 6 }), wrench: wrench(), adapter: double };
+    expect(judgeReading({ ...read, reading: newtonMetres(2.5) })).toBe('inside');
+    expect(judgeReading({ ...read, reading: newtonMetres(5) })).toBe('outside');
+    const hand = { ...double, angle: 180 };
+    expect(judgeReading({ ...read, adapter: hand, reading: newtonMetres(5) })).toBe('undecided');
+  });
+
+  test('[T9, T19] a click at a planned set point is always inside', () => {
+    const positive = fc.double({ min: 1.5, max: 30, noNaN: true });
+    const figures = fc.oneof(
+      fc.tuple(positive, positive).map(([a, b]) => ({ min: Math.min(a, b), max: Math.max(a, b) })),
+      positive.map((max) => ({ max })),
+      positive.map((min) => ({ min })),
+      positive.map((target) => ({ target })),
+      fc
+        .tuple(positive, positive)
+        .map(([a, b]) => ({ target: Math.min(a, b), max: Math.max(a, b) })),
+    );
+    fc.assert(
+      fc.property(
+        figures,
+        fc.constantFrom<Partial<Wrench>>({}, { class: 'G' }, { increment: 0.1 }),
+        (numbers, own) => {
+          const figure = limitsOf(numbers);
+          const tool = wrench(own);
+          const planned = planSetPoint({ figure, wrench: tool, on: TODAY });
+          if (!planned.ok) return;
+          const read = { figure, wrench: tool, reading: planned.value.setPoint };
+          expect(judgeReading(read)).toBe('inside');
+          expect(probabilityInside(read)).toBe(1);
+        },
+      ),
+    );
+  });
+});
+
+describe('probabilityInside', () => {
+  test.each<[figure: Numbers, reading: number, probability: number | undefined]>([
+    [{ min: 4, max: 6 }, 5, 1],
+    [{ min: 4, max: 6 }, 6, 0.5],
+    [{ min: 4, max: 6 }, 4, 0.5],
+    [{ min: 4, max: 6 }, 7, 0],
+    [{}, 5, undefined],
+  ])('[T19] %o read as %d: %d', (figure, reading, probability) => {
+    const read = { figure: limitsOf(figure), wrench: wrench(), reading: newtonMetres(reading) };
+    const computed = probabilityInside(read);
+    if (probability === undefined) expect(computed).toBeUndefined();
+    else expect(computed).toBeCloseTo(probability, 9);
+  });
+});
