@@ -5,13 +5,14 @@ import type { Bike } from '../bike';
 import {
   type InflationWindow,
   inflationWindow,
+  type PressureUnitsDisagree,
   parseTyreMarking,
   pressureLimits,
   suggestInflation,
   type Tyre,
   type TyreMarkingRefusal,
 } from '../tyres';
-import { kilopascals, parsePressureMarking } from '../units';
+import { kilopascals, type MarkingRefusal, parsePressureMarking } from '../units';
 import type { PlanMeasure } from './plan.schema';
 
 export type Wheel = 'front' | 'rear';
@@ -58,7 +59,7 @@ export type TyreLimitRefusal =
       readonly code: 'tyre-pressure-not-understood';
       readonly wheel: Wheel;
       readonly marking: string;
-      readonly cause: string;
+      readonly cause: MarkingRefusal | PressureUnitsDisagree;
     }
   | (Required<InflationWindow> & { readonly code: 'tyre-window-empty'; readonly wheel: Wheel });
 
@@ -84,10 +85,11 @@ function tyreOf(wheel: Wheel, fitted: Bike[Wheel]): Result<Tyre, TyreLimitRefusa
   if (fitted.tyrePressure === undefined) return size;
   const marking = fitted.tyrePressure;
   const pressure = parsePressureMarking(marking);
-  if (!pressure.ok || pressure.value.disagree) {
-    const cause = pressure.ok ? 'pressure-units-disagree' : pressure.refusal.code;
+  const limits = pressure.ok ? pressureLimits(pressure.value) : pressure;
+  if (!limits.ok) {
+    const cause = limits.refusal;
     return refuse({ code: 'tyre-pressure-not-understood', wheel, marking, cause });
   }
   const { width, beadSeat } = size.value;
-  return ok({ width, beadSeat, ...pressureLimits(pressure.value) });
+  return ok({ width, beadSeat, ...limits.value });
 }
