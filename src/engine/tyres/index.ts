@@ -26,6 +26,5 @@ export {
   type PressureLimits,
   type PressureUnitsDisagree,
   pressureLimits,
-  pressuresFarApart,
 } from './tyre-pressure';
 export { frontShareByPosture, type Posture, wheelLoads } from './wheel-loads';

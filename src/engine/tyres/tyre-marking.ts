@@ -22,7 +22,7 @@ export interface TyreMarking extends Tyre {
 /**
  * Reads a tyre marking such as `57-622`, `700 x 38C`, `26 x 1.75`, or `27.5 x 2.4 (61-584) 40-65 psi`: widths and bead
  * seats in mm, pressures in kPa. A pressure printed alone is the maximum. Refuses a size that tyres of different bead
- * seats carry, with the choices; sizes that disagree; and a pressure that is not understood or whose two units are far apart.
+ * seats carry, with the choices; sizes that disagree; and a pressure that is not understood or whose units are far apart.
  * Source: ISO 5775-1.
  */
 export function parseTyreMarking(text: string): Result<TyreMarking, TyreMarkingRefusal> {

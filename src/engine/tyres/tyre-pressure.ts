@@ -25,20 +25,26 @@ const mostlyRounding = 0.1;
 
 /**
  * What a pressure marking allows, in kPa. A figure printed alone is never to be exceeded (`inflate to 400 kPa`,
- * ISO 5775-1). Where its units disagree the more cautious bounds are taken: the greatest minimum, the least maximum.
+ * ISO 5775-1). Where its units disagree the more cautious bounds are taken (the greatest minimum, the least maximum),
+ * unless the units are more than a tenth apart or leave no pressure that suits both: that is refused.
  */
-export function pressureLimits({ figure, printed }: PressureMarking): PressureLimits {
-  const min = figure ? figure.min : greatest(boundsOf(printed).mins);
-  const max = figure ? (figure.max ?? figure.target) : least(boundsOf(printed).maxes);
-  return { ...(min !== undefined && { min }), ...(max !== undefined && { max }) };
+export function pressureLimits(
+  marking: PressureMarking,
+): Result<PressureLimits, PressureUnitsDisagree> {
+  const { figure, printed, disagree } = marking;
+  const { mins, maxes } = boundsOf(printed);
+  const min = figure ? figure.min : greatest(mins);
+  const max = figure ? (figure.max ?? figure.target) : least(maxes);
+  const farApart = disagree && Math.max(spread(mins), spread(maxes)) > mostlyRounding;
+  if (farApart || (min ?? 0) > (max ?? Number.POSITIVE_INFINITY)) {
+    return refuse({ code: 'pressure-units-disagree', printed });
+  }
+  return ok({ ...(min !== undefined && { min }), ...(max !== undefined && { max }) });
 }
-
-/** Whether the units of a marking are further apart than rounding explains, or leave no pressure that suits both. */
-export function pressuresFarApart(marking: PressureMarking): boolean {
-  const { min = 0, max = Number.POSITIVE_INFINITY } = pressureLimits(marking);
-  const { mins, maxes } = boundsOf(marking.printed);
-  return marking.disagree && (min > max || Math.max(spread(mins), spread(maxes)) > mostlyRounding);
-}
+export type PressureUnitsDisagree = {
+  readonly code: 'pressure-units-disagree';
+  readonly printed: PressureMarking['printed'];
+};
 
 function boundsOf(printed: PressureMarking['printed']) {
   return {
@@ -74,15 +80,9 @@ export function pressureIn(
   if (!/\d/.test(words)) return undefined;
   const marking = parsePressureMarking(words.replace(sizeRemains, ' '));
   if (!marking.ok) return marking;
-  if (pressuresFarApart(marking.value)) {
-    return refuse({ code: 'pressure-units-disagree', printed: marking.value.printed });
-  }
-  return ok({ limits: pressureLimits(marking.value), marking: marking.value });
+  const limits = pressureLimits(marking.value);
+  return limits.ok ? ok({ limits: limits.value, marking: marking.value }) : limits;
 }
-export type PressureUnitsDisagree = {
-  readonly code: 'pressure-units-disagree';
-  readonly printed: PressureMarking['printed'];
-};
 
 /** Empty brackets, and dashes or strokes that no longer stand between numbers. */
 const sizeRemains = /[([]\s*[)\]]|(?<!\d\s*)[-/|](?!\s*\d)/g;
