@@ -33,6 +33,9 @@ const workOfItsOwn: readonly Ground[] = [
   { question: 'steering.controlsFitted', answer: false },
   { question: 'cranks.fitted', answer: false },
   { question: 'rear.fitted', answer: false },
+  { question: 'extras', answer: 'stabilisers' },
+  { question: 'extras', answer: 'child-seat-mount' },
+  { question: 'extras', answer: 'basket' },
 ];
 
 /** A bike without a brake at that wheel asks for no work there. */
@@ -46,8 +49,7 @@ export function checkInsideCatalogue(
   const { steps } = catalogue;
   const asked = new Set(steps.flatMap((step) => questionsAsked(step.when)));
   const grounds = steps.flatMap((step) => groundsOf(step.when, facts));
-  const isBuilt = (feature: Ground) =>
-    grounds.some((one) => one.question === feature.question && one.answer === feature.answer);
+  const isBuilt = (feature: Ground) => grounds.some((one) => isSame(one, feature));
 
   const forms = formsOfWork
     .filter((question) => asked.has(question))
@@ -57,10 +59,10 @@ export function checkInsideCatalogue(
         answer !== undefined && typeof answer !== 'object' && answer !== nothingToBuild;
       return hasForm ? [{ question, answer }] : [];
     });
-  const own = workOfItsOwn.filter(({ question, answer }) => facts[question] === answer);
+  const own = workOfItsOwn.filter((feature) => hasAnswer(facts, feature));
   const features = [...forms, ...own].filter(
     (feature, index, all) =>
-      !isBuilt(feature) && all.findIndex(({ question }) => question === feature.question) === index,
+      !isBuilt(feature) && all.findIndex((other) => isSame(other, feature)) === index,
   );
   return features.length === 0 ? ok(facts) : refuse({ code: 'bike-outside-catalogue', features });
 }
@@ -69,3 +71,12 @@ export type BikeOutsideCatalogue = Refusal & {
   readonly code: 'bike-outside-catalogue';
   readonly features: readonly Ground[];
 };
+
+function hasAnswer(facts: BikeFacts, { question, answer }: Ground): boolean {
+  const given = facts[question];
+  return typeof given === 'object' ? given.some((one) => one === answer) : given === answer;
+}
+
+function isSame(a: Ground, b: Ground): boolean {
+  return a.question === b.question && a.answer === b.answer;
+}

@@ -54,6 +54,14 @@ describe('features without work', () => {
       [{ question: 'gears.kind', answer: 'electronic-derailleur' }],
     ],
     [
+      'extras that carry or hold up a child',
+      { extras: ['bell', 'stabilisers', 'child-seat-mount'] },
+      [
+        { question: 'extras', answer: 'stabilisers' },
+        { question: 'extras', answer: 'child-seat-mount' },
+      ],
+    ],
+    [
       'a seat post that drops',
       { seat: { post: 'dropper-cable' } },
       [{ question: 'seat.post', answer: 'dropper-cable' }],
@@ -68,6 +76,7 @@ describe('features without work', () => {
   test.each<[situation: string, changes: Record<string, unknown>]>([
     ['a known bike', {}],
     ['another known form', { steering: { stem: 'quill' }, front: { brake: 'cable-disc' } }],
+    ['an extra that asks for no work', { extras: ['bell', 'lock'] }],
     ['a wheel without a brake asks for no brake work', { front: { brake: 'none' } }],
     ['a question that the catalogue never asks tells no forms apart', { rear: { axle: 'nutted' } }],
   ])('[P8] %s is inside', (_, changes) => {
