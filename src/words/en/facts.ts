@@ -1,0 +1,69 @@
+/** Facts of a job in English sentences: what it waits for, what is unusual, where a figure comes from. */
+
+import type { Unusual, Waiting } from '../../engine/job';
+import type { FigureSource } from '../../engine/torque';
+import type { Names } from '../names';
+import { holdNames, severities } from './terms';
+import { figure, plural } from './writing';
+
+export function waitingSentence(waiting: Waiting): string {
+  switch (waiting.code) {
+    case 'waits-on-hold':
+      return waiting.note === ''
+        ? `for ${holdNames[waiting.for]}`
+        : `for ${holdNames[waiting.for]}: ${waiting.note}`;
+    case 'waits-for-part':
+      return `${waiting.part} ${waiting.state}`;
+    case 'waits-for-finding':
+      return `${severities[waiting.severity]}: ${waiting.text}`;
+    case 'waits-for-set-aside':
+      return `set aside: ${waiting.step} (${waiting.reason})`;
+    case 'waits-for-rework':
+      return `${plural(waiting.steps, 'step')} to show good again`;
+    case 'waits-for-second-check':
+      return 'for the second check';
+    case 'waits-for-customer':
+      return 'for the customer';
+  }
+}
+
+export function unusualSentence(unusual: Unusual, names: Names): string {
+  switch (unusual.code) {
+    case 'unusual-finding': {
+      const end = unusual.closed
+        ? `put right: ${unusual.closed}`
+        : unusual.allowed
+          ? `let go by a supervisor: ${unusual.allowed}`
+          : 'open';
+      return `${severities[unusual.severity]}: ${unusual.text} (${end})`;
+    }
+    case 'unusual-usual-range':
+      return `${names.joint(unusual.joint)}: tightened to a usual range, accepted by ${names.person(unusual.acceptedBy)}`;
+    case 'unusual-reopened':
+      return `${names.step(unusual.step)}: done ${unusual.times} times${unusual.reason === '' ? '' : ` (${unusual.reason})`}`;
+    case 'unusual-point-adjusted':
+      return `${names.point(unusual.point)}: adjusted on the walk${unusual.note ? ` (${unusual.note})` : ''}`;
+    case 'unusual-part-damaged':
+      return `${names.part(unusual.part)}: came damaged${unusual.note ? ` (${unusual.note})` : ''}`;
+    case 'unusual-measure-undecided':
+      return `${names.step(unusual.at)}: ${figure(unusual.value)} is too near its limit to tell`;
+    case 'unusual-carton':
+      return `The carton came damaged: ${unusual.damage}`;
+  }
+}
+
+/** Where a torque figure comes from is part of the figure. */
+export function sourceSentence(source: FigureSource, names: Names): string {
+  switch (source.kind) {
+    case 'part':
+      return 'marked on the part';
+    case 'document':
+      return source.reference;
+    case 'approved':
+      return `approved by ${names.person(source.by)}, ${source.on}`;
+    case 'usual':
+      return source.acceptedBy === undefined
+        ? 'usual range, no specification'
+        : `usual range, accepted by ${names.person(source.acceptedBy)}`;
+  }
+}

@@ -1,0 +1,39 @@
+/** words: every sentence a person reads, by language; complete over the engine's codes by type. */
+
+import { sourceSentence, unusualSentence, waitingSentence } from './en/facts';
+import { labels } from './en/labels';
+import { otherRefusals } from './en/other-refusals';
+import { placeLabels } from './en/place-labels';
+import { type EngineRefusal, refusals } from './en/refusals';
+import * as terms from './en/terms';
+import { dateText, dayText, timeText } from './en/time';
+import * as writing from './en/writing';
+import { type Names, namesFrom, plainNames } from './names';
+
+/** The sentence for a refusal: what is in the way, and what to do. */
+function refusal(refused: { readonly code: string }, names: Names = plainNames): string {
+  if (Object.hasOwn(refusals, refused.code)) {
+    const code = refused.code as EngineRefusal['code']; // the table has it
+    return (refusals[code] as (facts: unknown, names: Names) => string)(refused, names);
+  }
+  const other = otherRefusals[refused.code];
+  return other === undefined
+    ? `This could not be done (${refused.code}). Everything saved before is safe.`
+    : other({ ...refused });
+}
+
+export const words = {
+  ...labels,
+  ...placeLabels,
+  terms,
+  writing,
+  refusal,
+  waiting: waitingSentence,
+  unusual: unusualSentence,
+  source: sourceSentence,
+  date: dateText,
+  day: dayText,
+  time: timeText,
+} as const;
+
+export { type Names, namesFrom, plainNames };
