@@ -10,11 +10,15 @@ export default defineConfig({
     projects: [
       {
         extends: true,
+        test: { name: 'laws', environment: 'node', include: ['tests/architecture/**/*.test.ts'] },
+      },
+      {
+        extends: true,
         test: {
           name: 'node',
           environment: 'node',
           include: ['tests/**/*.test.ts'],
-          exclude: [...drawnRooms, 'tests/browser/**', 'tests/bench/**'],
+          exclude: [...drawnRooms, 'tests/architecture/**', 'tests/browser/**', 'tests/bench/**'],
         },
       },
       {

@@ -21,7 +21,7 @@ export const lintTask = nodeTask('lint and format', 'node_modules/@biomejs/biome
 
 /** @param {readonly string[]} reporters */
 export function architectureTask(reporters) {
-  return vitestTask('laws of the house', ['tests/architecture', ...reporters]);
+  return vitestTask('laws of the house', ['--project=laws', ...reporters]);
 }
 
 /**

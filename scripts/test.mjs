@@ -27,13 +27,16 @@ const stages = [
   },
   {
     name: 'seeds',
-    run: () => run(nodeTask('seeds', 'node_modules/tsx/dist/cli.mjs', ['scripts/seeds.ts'])),
+    run: () =>
+      run(nodeTask('seeds', 'node_modules/tsx/dist/cli.mjs', ['scripts/seeds.ts']), {
+        speak: true,
+      }),
   },
   {
     name: 'unit, reference and journeys',
     run: () =>
       runVitest('unit', (reporters) =>
-        vitestTask('unit', ['--exclude', 'tests/architecture/**', ...reporters]),
+        vitestTask('unit', ['--project=node', '--project=jsdom', ...reporters]),
       ),
   },
   { name: 'build', run: () => run(nodeTask('build', 'scripts/build.mjs', []), { speak: true }) },
