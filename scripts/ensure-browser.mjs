@@ -20,7 +20,7 @@ export async function ensureBrowser() {
     ...(found === undefined ? ['chromium'] : []),
     ...(findProgram('pdftotext') === undefined ? ['poppler-utils'] : []),
   ];
-  if (lacking.length > 0) install(lacking);
+  if (lacking.length > 0) await install(lacking);
   if (findProgram('pdftotext') === undefined) {
     console.log(
       'pdftotext is missing: tests that read a printed sheet will fail. Install poppler.',
@@ -36,17 +36,20 @@ export async function ensureBrowser() {
 }
 
 /** @param {readonly string[]} packages by their Debian names */
-function install(packages) {
-  console.log(`Installing ${packages.join(' and ')} …`);
+async function install(packages) {
   const isDebianAsRoot = existsSync('/usr/bin/apt-get') && process.getuid?.() === 0;
   if (isDebianAsRoot) {
+    console.log(`Installing ${packages.join(' and ')} …`);
     const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
     spawnSync('apt-get', ['update', '-qq'], { stdio: 'inherit', env });
-    const quietly = ['install', '-y', '-qq', '--no-install-recommends', ...packages];
-    // On Ubuntu the package named chromium only points to a snap; Playwright's own comes next then.
-    spawnSync('apt-get', quietly, { stdio: ['ignore', 'ignore', 'inherit'], env });
+    for (const one of packages) {
+      const quietly = ['install', '-y', '-qq', '--no-install-recommends', one];
+      spawnSync('apt-get', quietly, { stdio: ['ignore', 'ignore', 'inherit'], env });
+    }
   }
-  if (packages.includes('chromium') && findProgram('chromium') === undefined) {
+  // Also where the system's package only points elsewhere, as on Ubuntu.
+  if (packages.includes('chromium') && (await findBrowser()) === undefined) {
+    console.log('Installing Chromium through Playwright …');
     const withSystemLibraries = isDebianAsRoot ? ['--with-deps'] : [];
     const command = ['node_modules/@playwright/test/cli.js', 'install', ...withSystemLibraries];
     spawnSync(process.execPath, [...command, 'chromium'], { stdio: 'inherit' });

@@ -1,5 +1,6 @@
 /** Finds a Chromium on this machine. */
 
+import { spawnSync } from 'node:child_process';
 import { accessSync, constants, existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 
@@ -12,7 +13,7 @@ export async function findBrowser() {
   if (named) return isRunnable(named) ? named : undefined;
   const ofSystem = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable']
     .map(findProgram)
-    .find((path) => path !== undefined);
+    .find((path) => path !== undefined && answers(path));
   return ofSystem ?? (await ofPlaywright());
 }
 
@@ -33,6 +34,14 @@ async function ofPlaywright() {
   } catch {
     return undefined; // Playwright does not know this system, or is not installed
   }
+}
+
+/**
+ * Some systems have a program of that name that only says what to install instead.
+ * @param {string} path
+ */
+function answers(path) {
+  return spawnSync(path, ['--version'], { stdio: 'ignore', timeout: 20_000 }).status === 0;
 }
 
 /** @param {string} path */
