@@ -35,7 +35,8 @@ export default defineConfig({
       showMaximumFileSizeToCacheInBytesWarning: false,
       injectManifest: {
         rollupFormat: 'iife',
-        globPatterns: ['**/*.{js,css,html,json,png,svg,wasm,webmanifest,woff,woff2}'],
+        globPatterns: ['**/*'],
+        globIgnores: ['robots.txt', 'service-worker.*'],
         maximumFileSizeToCacheInBytes: 2 * 1024 * 1024,
       },
       manifest: {

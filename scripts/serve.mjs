@@ -11,6 +11,7 @@ import { securityHeaders } from './security-headers.mjs';
 /** @type {Readonly<Record<string, string>>} */
 const contentTypes = {
   '.css': 'text/css; charset=utf-8',
+  '.csv': 'text/csv; charset=utf-8',
   '.html': 'text/html; charset=utf-8',
   '.ico': 'image/x-icon',
   '.js': 'text/javascript; charset=utf-8',
