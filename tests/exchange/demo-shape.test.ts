@@ -132,10 +132,11 @@ describe('the figure book', () => {
   });
 
   test('stays inside or near the usual range of its joint', () => {
-    const { joints } = seedCatalogue();
-    for (const { joint, figure } of book.figures) {
-      const usual = joints.find(({ id }) => id === joint)?.usual;
-      if (usual === undefined) throw new Error(`no joint ${joint}`);
+    for (const { make, model, joint, figure } of book.figures) {
+      const bike = bikes.find((one) => one.make === make && one.model === model);
+      const { steps } = planOf(bike?.frameNumber ?? '');
+      const usual = steps.find((step) => step.joint?.id === joint)?.joint?.usual;
+      if (usual === undefined) throw new Error(`no joint ${joint} on the ${model}`);
       expect(figure.min ?? 0).toBeGreaterThanOrEqual(usual.min * 0.8);
       expect(figure.max ?? Number.POSITIVE_INFINITY).toBeLessThanOrEqual(usual.max * 1.2);
     }
