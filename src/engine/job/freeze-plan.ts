@@ -5,8 +5,10 @@ import type { Bike } from '../bike';
 import { type Point, routeFor } from '../inspection';
 import { leverSide, type MarketRules } from '../market';
 import { type Catalogue, type PlanRefusal, resolvePlan } from '../plan';
-import type { Figure } from '../torque';
+import type { Figure, FigureSourceKind } from '../torque';
 import type { JobPlan } from './job-plan.schema';
+
+const holdsForTheModel: readonly FigureSourceKind[] = ['document', 'approved'];
 
 export interface FreezingInput {
   readonly bike: Bike;
@@ -23,7 +25,10 @@ export function freezePlan(input: FreezingInput): Result<JobPlan, PlanRefusal> {
   const plan = resolvePlan(bike, catalogue);
   if (!plan.ok) return plan;
   const joints = new Set(plan.value.steps.flatMap(({ joint }) => joint?.id ?? []));
-  const known = Object.entries(figures).filter(([joint]) => joints.has(joint));
+  // What was read on another bike's part has to be read again on this one's.
+  const known = Object.entries(figures).filter(
+    ([joint, { source }]) => joints.has(joint) && holdsForTheModel.includes(source.kind),
+  );
   return ok({
     ...plan.value,
     bike,

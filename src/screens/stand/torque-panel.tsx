@@ -1,0 +1,121 @@
+/** The number to set, the largest thing on the screen, and the order of the bolts beside it. */
+
+import { BoltOrder } from '../../drawing';
+import { layoutOf } from '../../engine/job';
+import type { PlanStep } from '../../engine/plan';
+import { words } from '../../words';
+import { useNames } from '../app-context';
+import { Button, Notice } from '../parts';
+import { FigureDialog } from './figure-dialog';
+import styles from './torque-panel.module.css';
+import type { Tightening } from './use-tightening';
+import { WrenchDialog } from './wrench-dialog';
+
+export interface TorquePanelProps {
+  readonly step: PlanStep;
+  readonly tightening: Tightening;
+}
+
+export function TorquePanel({ step, tightening }: TorquePanelProps) {
+  const { next, wrench, show } = tightening;
+  const names = useNames(tightening.shown.open.state.plan);
+  const layout = layoutOf(step);
+  if (step.joint === undefined || layout === undefined || isDone(tightening, step)) return null;
+  if (next === undefined) return <KnownBefore tightening={tightening} />;
+  return (
+    <section className={styles.panel}>
+      <div className={styles.number}>
+        {wrench?.plan === undefined ? (
+          <Notice as="alert">
+            <p>{wrench?.refusal ? words.refusal(wrench.refusal, names) : words.torque.noWrench}</p>
+          </Notice>
+        ) : (
+          <>
+            <p className={styles.value}>
+              {scaleText(wrench.plan.onScale, wrench.wrench.increment)}
+              <span className={styles.unit}> {wrench.plan.unit}</span>
+            </p>
+            <p className={styles.explained}>
+              {words.torque.setTo(
+                wrench.wrench.id,
+                scaleText(wrench.plan.onScale, wrench.wrench.increment),
+              )}{' '}
+              {passText(tightening)}
+              {'; '}
+              {next.pass.kind === 'rising' && next.pass.about !== undefined
+                ? words.torque.halfway(words.writing.figure(next.pass.about))
+                : next.pass.kind === 'last round'
+                  ? words.torque.lastRound
+                  : words.torque.ends(
+                      words.writing.figure(wrench.plan.jointLow),
+                      words.writing.figure(wrench.plan.jointHigh),
+                    )}
+              .
+            </p>
+          </>
+        )}
+        <div className={styles.change}>
+          <Button tone="quiet" onPress={() => show('wrench')}>
+            {words.torque.change}
+          </Button>
+          <Button tone="quiet" onPress={() => show('figure')}>
+            {words.torque.changeFigure}
+          </Button>
+        </div>
+      </div>
+      <div className={styles.bolts}>
+        <BoltOrder
+          layout={layout}
+          order={next.pass.order}
+          pass={next.pass.pass}
+          hand={step.joint.hand}
+          title={words.stand.bolts}
+        />
+      </div>
+    </section>
+  );
+}
+
+/** Nothing is known of this very part yet: what was read on the same model before can be confirmed with one tap. */
+function KnownBefore({ tightening }: { readonly tightening: Tightening }) {
+  const { before, enter } = tightening;
+  if (before === undefined || before.source.kind !== 'part') return null;
+  return (
+    <Notice
+      actions={<Button onPress={() => void enter(before)}>{words.torque.sameAsBefore}</Button>}
+    >
+      <p>{words.torque.lastTime(before.source.printed)}</p>
+    </Notice>
+  );
+}
+
+function isDone({ shown }: Tightening, step: PlanStep): boolean {
+  return shown.open.state.steps[step.id]?.standing === 'done';
+}
+
+function passText({ next, isStale }: Tightening): string {
+  if (next === undefined) return '';
+  if (isStale && next.pass.pass === next.of) return words.torque.staleRound;
+  if (next.of === 1) return words.torque.onlyPass;
+  const { numbered } = words.writing;
+  return next.pass.pass === next.of
+    ? words.torque.lastOf(numbered(next.of))
+    : words.torque.passOf(numbered(next.pass.pass), numbered(next.of));
+}
+
+/** As many decimals as the scale itself has. */
+function scaleText(value: number, increment: number): string {
+  const decimals = String(increment).split('.')[1]?.length ?? 0;
+  return value.toFixed(Math.min(decimals, 2));
+}
+
+export function TorqueDialogs({
+  step,
+  tightening,
+  onBoard,
+}: TorquePanelProps & { readonly onBoard: () => void }) {
+  if (tightening.dialog === 'figure') return <FigureDialog step={step} tightening={tightening} />;
+  if (tightening.dialog === 'wrench')
+    return <WrenchDialog tightening={tightening} onBoard={onBoard} />;
+  return null;
+}

@@ -1,0 +1,151 @@
+/** A joint at the stand: its figure, the wrench to take, what to set, and which round comes next. */
+
+import { useState } from 'react';
+import { useStore } from 'zustand';
+import { layoutOf, type NextPass, nextPass } from '../../engine/job';
+import type { PlanStep } from '../../engine/plan';
+import { type Adapter, type Figure, type RankedWrench, rankWrenches } from '../../engine/torque';
+import { writeTorqueMarking } from '../../engine/units';
+import { type KnownFigure, knownFigures, type Tool } from '../../state';
+import { words } from '../../words';
+import { useApp, useNames } from '../app-context';
+import type { ShownJob } from '../use-job';
+
+export type NamedAdapter = Adapter & { readonly id: string; readonly name: string };
+
+export interface Tightening {
+  readonly shown: ShownJob;
+  readonly next: NextPass | undefined;
+  readonly figure: Figure | undefined;
+  /** What was last read on this joint of the same make and model. */
+  readonly before: Figure | undefined;
+  readonly ranked: readonly RankedWrench[];
+  readonly wrench: RankedWrench | undefined;
+  readonly adapters: readonly NamedAdapter[];
+  readonly adapter: NamedAdapter | undefined;
+  readonly isStale: boolean;
+  readonly figureText: string | undefined;
+  readonly wrenchText: string | undefined;
+  readonly dialog: 'figure' | 'wrench' | undefined;
+  readonly show: (dialog: 'figure' | 'wrench' | undefined) => void;
+  readonly take: (wrench: string, adapter: string | undefined) => void;
+  readonly enter: (figure: Figure) => Promise<boolean>;
+  readonly action: (
+    following: string,
+    onDone: () => void,
+  ) =>
+    | { readonly label: string; readonly detail?: string; readonly onPress: () => void }
+    | undefined;
+}
+
+export function useTightening(shown: ShownJob, step: PlanStep): Tightening {
+  const app = useApp();
+  const { store, open } = shown;
+  const names = useNames(open.state.plan);
+  const tools = useStore(app.tools, ({ rows }) => rows);
+  const book = useStore(app.figures, ({ rows }) => rows);
+  const [dialog, show] = useState<'figure' | 'wrench'>();
+  const [taken, setTaken] = useState<{ wrench: string; adapter: string | undefined }>();
+  const answer = step.joint === undefined ? undefined : nextPass(open.state, step);
+  const next = answer?.ok ? answer.value : undefined;
+  const figure = next?.figure;
+  const adapters = tools.flatMap(adapterOf);
+  const adapter = adapters.find(({ id }) => id === taken?.adapter);
+  const wrenches = tools.flatMap((tool) => (tool.kind === 'wrench' ? [tool.wrench] : []));
+  const ranked =
+    figure === undefined ? [] : rankWrenches(figure, wrenches, app.clock.today(), adapter);
+  const chosen = ranked.find((one) => one.wrench.id === taken?.wrench) ?? ranked[0];
+  const wrench = chosen?.plan === undefined && taken === undefined ? undefined : chosen;
+  const mark = step.joint && open.state.joints[step.joint.id];
+
+  const enter = async (entered: Figure) => {
+    if (step.joint === undefined) return false;
+    const kept = await store.act({ kind: 'enter-figure', joint: step.joint.id, figure: entered });
+    if (kept) await remember(step.joint.id, entered);
+    return kept;
+  };
+
+  /** The next bike of this model is offered what was read here; a document or an approval is never overwritten. */
+  const remember = async (joint: string, read: Figure) => {
+    const { bike } = open.state;
+    if (bike === undefined || read.source.kind === 'usual') return;
+    const held = knownFigures(book, bike)[joint]?.source.kind;
+    if (held === 'document' || held === 'approved') return;
+    const { make, model } = bike;
+    await app.saveFigure({
+      id: `${make}|${model}|${joint}`,
+      make,
+      model,
+      joint,
+      figure: read,
+    } satisfies KnownFigure);
+  };
+
+  const action: Tightening['action'] = (following, onDone) => {
+    if (next === undefined) return { label: words.torque.enter, onPress: () => show('figure') };
+    if (wrench?.plan === undefined)
+      return {
+        label: words.torque.change,
+        detail: words.torque.noWrench,
+        onPress: () => show('wrench'),
+      };
+    const isLast = next.pass.pass === next.of;
+    return {
+      label: isLast ? clickedLabel(layoutOf(step)?.bolts ?? 1) : words.torque.risen(next.pass.pass),
+      detail: isLast
+        ? following
+        : words.torque.passOf(
+            words.writing.numbered(next.pass.pass),
+            words.writing.numbered(next.of),
+          ),
+      onPress: () =>
+        void store
+          .act({
+            kind: 'make-pass',
+            step: step.id,
+            pass: next.pass.pass,
+            wrench: wrench.wrench,
+            ...(adapter && { adapter }),
+          })
+          .then((kept) => kept && isLast && onDone()),
+    };
+  };
+
+  return {
+    shown,
+    next,
+    figure,
+    before: step.joint && open.state.bike && knownFigures(book, open.state.bike)[step.joint.id],
+    ranked,
+    wrench,
+    adapters,
+    adapter,
+    isStale: mark?.stale ?? false,
+    figureText: figure && `${writeTorqueMarking(figure)}, ${words.source(figure.source, names)}`,
+    wrenchText: wrench && wrenchText(wrench, adapter),
+    dialog,
+    show,
+    take: (id, on) => setTaken({ wrench: id, adapter: on }),
+    enter,
+    action,
+  };
+}
+
+function adapterOf(tool: Tool): readonly NamedAdapter[] {
+  return tool.kind === 'adapter' ? [{ ...tool.adapter, id: tool.id, name: tool.name }] : [];
+}
+
+function wrenchText({ wrench }: RankedWrench, adapter: NamedAdapter | undefined): string {
+  const { lowest, highest, unit } = wrench;
+  const range = words.torque.range(
+    words.writing.figure(lowest),
+    words.writing.figure(highest),
+    unit,
+  );
+  const on = adapter === undefined ? '' : ` ${words.torque.with(adapter.name)}`;
+  return `${wrench.id}${on} (${range}, ${words.torque.due(words.date(wrench.dueOn))})`;
+}
+
+function clickedLabel(bolts: number): string {
+  return words.torque.clicked[bolts] ?? words.torque.allClicked(words.writing.numbered(bolts));
+}

@@ -1,0 +1,89 @@
+/** Which wrench: those that can do this joint first, with what to set; the others with the reason they cannot. */
+
+import { useState } from 'react';
+import type { RankedWrench } from '../../engine/torque';
+import { words } from '../../words';
+import { useNames } from '../app-context';
+import { Button, Dialog, Pick } from '../parts';
+import type { Tightening } from './use-tightening';
+import styles from './wrench-dialog.module.css';
+
+export interface WrenchDialogProps {
+  readonly tightening: Tightening;
+  readonly onBoard: () => void;
+}
+
+export function WrenchDialog({ tightening, onBoard }: WrenchDialogProps) {
+  const { ranked, adapters, wrench, show, take } = tightening;
+  const [adapter, setAdapter] = useState(tightening.adapter?.id ?? 'none');
+  const close = () => show(undefined);
+  return (
+    <Dialog
+      title={words.torque.chooseTitle}
+      closeLabel={words.app.close}
+      onClose={close}
+      wide
+      actions={<Button onPress={onBoard}>{words.torque.toBoard}</Button>}
+    >
+      {adapters.length > 0 && (
+        <Pick
+          label={words.torque.adapter}
+          value={adapter}
+          onChange={(picked) => {
+            setAdapter(picked);
+            take(wrench?.wrench.id ?? '', picked === 'none' ? undefined : picked);
+          }}
+          options={[
+            { value: 'none', label: words.torque.noAdapter },
+            ...adapters.map(({ id, name }) => ({ value: id, label: name })),
+          ]}
+        />
+      )}
+      <ul className={styles.wrenches}>
+        {ranked.map((one) => (
+          <WrenchRow
+            key={one.wrench.id}
+            ranked={one}
+            isTaken={one.wrench.id === wrench?.wrench.id}
+            onTake={() => {
+              take(one.wrench.id, adapter === 'none' ? undefined : adapter);
+              close();
+            }}
+          />
+        ))}
+      </ul>
+    </Dialog>
+  );
+}
+
+function WrenchRow({
+  ranked,
+  isTaken,
+  onTake,
+}: {
+  readonly ranked: RankedWrench;
+  readonly isTaken: boolean;
+  readonly onTake: () => void;
+}) {
+  const names = useNames(undefined);
+  const { wrench, plan, refusal } = ranked;
+  return (
+    <li className={styles.wrench}>
+      <div>
+        <p className={styles.name}>
+          {wrench.id} · {wrench.name}
+        </p>
+        <p>
+          {plan !== undefined &&
+            `${words.torque.setTo(wrench.id, `${words.writing.figure(plan.onScale, 2)} ${plan.unit}`)} ${words.torque.ends(words.writing.figure(plan.jointLow), words.writing.figure(plan.jointHigh))}`}
+          {refusal !== undefined && words.refusal(refusal, names)}
+        </p>
+      </div>
+      {plan !== undefined && (
+        <Button tone={isTaken ? 'solid' : 'plain'} onPress={onTake}>
+          {words.torque.choose(wrench.id)}
+        </Button>
+      )}
+    </li>
+  );
+}
