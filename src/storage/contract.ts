@@ -71,6 +71,8 @@ export type Tool =
       readonly kind: 'adapter';
       readonly name: string;
       readonly adapter: Adapter;
+      /** The wrench on which its grip was measured; on another one the grip is another. */
+      readonly wrench?: string;
     };
 
 /** A figure the shop knows for a make and model, from a document or approved by someone, or last read on the part. */
@@ -94,7 +96,7 @@ export interface KeptKey {
   readonly value: unknown;
 }
 
-/** Everything a copy can carry: all but keys, which never leave the device. */
+/** Everything a copy can carry. Private keys never leave the device. */
 export interface Holdings {
   readonly entries: readonly Entry[];
   readonly rows: readonly JobRow[];
@@ -105,6 +107,8 @@ export interface Holdings {
   readonly tools: readonly Tool[];
   readonly figures: readonly KnownFigure[];
   readonly settings: readonly Setting[];
+  /** Public keys that a copy brings along; never read out here, because these rows also hold the private ones. */
+  readonly keys?: readonly KeptKey[];
 }
 
 /** Only an empty shop takes in a copy, so that nothing is mixed or overwritten. */

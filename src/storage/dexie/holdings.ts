@@ -50,5 +50,6 @@ function putHoldings(database: Database, holdings: Holdings): PromiseLike<unknow
     database.tools.bulkPut(holdings.tools),
     database.catalogue.bulkPut(holdings.figures),
     database.settings.bulkPut(holdings.settings),
+    database.keys.bulkPut(holdings.keys ?? []),
   ]);
 }

@@ -107,6 +107,7 @@ export function createMemoryStorage(): Storage {
       await byId.tools.putAll(holdings.tools);
       await byId.figures.putAll(holdings.figures);
       await byId.settings.putAll(holdings.settings);
+      await byId.keys.putAll(holdings.keys ?? []);
       return ok(true);
     },
     async eraseEverything() {

@@ -1,0 +1,21 @@
+/** Random ids, and the one that this device goes by. */
+
+import type { KeyShelf } from './key-shelf';
+
+/** 128 random bits in hex. */
+export function newId(): string {
+  const bytes = crypto.getRandomValues(new Uint8Array(16));
+  return [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+}
+
+/**
+ * The id under which this device writes, made once. It is kept beside the keys and never copied: a restored or cloned
+ * shop must write under another.
+ */
+export async function deviceId(shelf: KeyShelf): Promise<string> {
+  const kept = await shelf.get('device-id');
+  if (typeof kept?.value === 'string') return kept.value;
+  const value = newId();
+  await shelf.put({ id: 'device-id', value });
+  return value;
+}

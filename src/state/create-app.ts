@@ -1,0 +1,89 @@
+/** Puts the app together from what the composition root hands in. */
+
+import { createStore } from 'zustand/vanilla';
+import { compareText } from '../engine/base';
+import type { Person, StorageRefusal } from '../storage/contract';
+import { createJobActions } from './job-actions';
+import type { AppPorts, Durability, OfferedUpdate } from './ports';
+import { sortRows } from './rack';
+import { createRowsStore } from './rows-store';
+import type { App, DeviceActions, LivingData } from './services';
+import { createSession } from './session';
+import { createShopStore } from './shop';
+import { createShopActions } from './shop-actions';
+
+export function createApp(ports: AppPorts): App {
+  const { waiting, ...living } = createLivingData(ports);
+  const person = (): Person | undefined => {
+    const { person: id } = living.session.getState();
+    return living.people.getState().rows.find((row) => row.id === id && row.active);
+  };
+  return {
+    ...living,
+    ...createJobActions(ports, living, person),
+    ...createShopActions(ports, living),
+    ...createDeviceActions(ports, living, waiting),
+  };
+}
+
+function createLivingData(
+  ports: AppPorts,
+): LivingData & { readonly waiting: () => OfferedUpdate | undefined } {
+  const { storage, install, watchUpdates, readDurability } = ports;
+  const trouble = createStore<{ readonly refusal?: StorageRefusal }>(() => ({}));
+  storage.onTrouble((refusal) => trouble.setState({ refusal }));
+
+  const installNow = () => ({ offered: install.isOffered(), installed: install.isInstalled() });
+  const installing = createStore(installNow);
+  install.onChange(() => installing.setState(installNow()));
+
+  let offered: OfferedUpdate | undefined;
+  const update = createStore(() => ({ offered: false }));
+  watchUpdates((newer) => {
+    offered = newer;
+    update.setState({ offered: true });
+  });
+
+  const durability = createStore<Durability>(() => ({ answer: 'unknown' }));
+  void readDurability().then((answer) => durability.setState(answer));
+
+  return {
+    rack: createRowsStore(storage.watchRows, sortRows),
+    people: createRowsStore(storage.people.watch, (rows) =>
+      [...rows].sort((a, b) => compareText(a.name, b.name)),
+    ),
+    tools: createRowsStore(storage.tools.watch, (rows) =>
+      [...rows].sort((a, b) => compareText(b.kind, a.kind) || compareText(a.id, b.id)),
+    ),
+    figures: createRowsStore(storage.figures.watch, (rows) =>
+      [...rows].sort((a, b) => compareText(a.id, b.id)),
+    ),
+    session: createSession(storage.settings, ports.onLeaving),
+    shop: createShopStore(storage.settings),
+    install: installing,
+    update,
+    durability,
+    trouble,
+    waiting: () => offered,
+  };
+}
+
+function createDeviceActions(
+  ports: AppPorts,
+  { durability }: LivingData,
+  waiting: () => OfferedUpdate | undefined,
+): DeviceActions {
+  const { pictureScanner } = ports;
+  return {
+    printSheet: ports.printPage,
+    askToInstall: () => ports.install.ask(),
+    applyUpdate: () => waiting()?.apply(),
+    askToKeep: async () => durability.setState(await ports.askToKeep()),
+    keepAwake: ports.keepAwake,
+    readTextFile: ports.readTextFile,
+    onCode: ports.onScannedCode,
+    ...(pictureScanner && { scanPicture: (picture) => pictureScanner.codesIn(picture) }),
+    clock: ports.clock,
+    newId: ports.newId,
+  };
+}

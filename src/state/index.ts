@@ -1,0 +1,66 @@
+/** state: the one way to change a job, and the living data and actions that screens receive. */
+
+export type {
+  Customer,
+  JobRow,
+  KeptBlob,
+  KnownFigure,
+  Person,
+  StorageRefusal,
+  Tool,
+} from '../storage/contract';
+export { createApp } from './create-app';
+export type { DemoSeeds } from './demo-seeds';
+export { type DemoRefusal, openDemoShop } from './demo-shop';
+export { figureKey, knownFigures } from './figure-book';
+export { type Bench, type Build, build, does, lookedAt, walk, workThrough } from './good-mechanic';
+export { createJobStore, type JobStore, type JobStorePorts } from './job-store';
+export { type LoadedJob, loadJob } from './load-job';
+export type { ActRefusal, OpenJob, Problem } from './open-job';
+export type { OwnShop, OwnShopRefusal } from './own-shop';
+export { isUsablePin, type NameMissing, type NewPerson, type PinNotUsable } from './people';
+export {
+  type Actor,
+  type Bug,
+  createPerform,
+  type Extras,
+  type Perform,
+  type Performed,
+  type PerformPorts,
+  type PerformRefusal,
+} from './perform';
+export type {
+  AppPorts,
+  Clock,
+  CopyRefusal,
+  DeliveredBike,
+  DeliveryListRefusal,
+  DeliveryReading,
+  Durability,
+  FileNotText,
+  InstallPrompt,
+  Keys,
+  KeysUnavailable,
+  OfferedUpdate,
+  PhotoNotReadable,
+  PinWrong,
+  RowRefused,
+  ShopCatalogue,
+} from './ports';
+export { filterRows, type RackFilter, sortRows } from './rack';
+export type { Box } from './receive-boxes';
+export type { Rows, RowsStore } from './rows-store';
+export type {
+  App,
+  DeviceActions,
+  JobActions,
+  JobMissing,
+  LivingData,
+  NobodyAtTheStand,
+  ShopActions,
+} from './services';
+export { type Preferences, type Session, type SessionStore, themes } from './session';
+export type { Shop, ShopStore } from './shop';
+export type { SignatureChecked } from './signature-check';
+export type { HandingOver, SignRefusal } from './signing';
+export type { StartRefusal } from './start-job';

@@ -1,0 +1,136 @@
+/** What the state needs of the world outside; the composition root hands it in. */
+
+import type { Result } from '../engine/base';
+import type { Bike } from '../engine/bike';
+import type { Point } from '../engine/inspection';
+import type { ClaimedTime } from '../engine/integrity';
+import type { MarketRules } from '../engine/market';
+import type { Catalogue } from '../engine/plan';
+import type { Holdings, KeptBlob, Storage } from '../storage/contract';
+import type { DemoSeeds } from './demo-seeds';
+
+export interface Clock {
+  now(): ClaimedTime;
+  /** The ISO date at the stand. */
+  today(): string;
+}
+
+export type PinWrong = { readonly code: 'pin-wrong' };
+export type KeysUnavailable = { readonly code: 'keys-unavailable'; readonly cause: string };
+export type SignatureWrong = { readonly code: 'signature-wrong' };
+
+export interface Keys {
+  createFor(person: string, pin: string): Promise<Result<true, KeysUnavailable>>;
+  signAs(
+    person: string,
+    pin: string,
+    payload: unknown,
+  ): Promise<Result<string, PinWrong | KeysUnavailable>>;
+  signAsDevice(payload: unknown): Promise<Result<string, KeysUnavailable>>;
+  verify(jws: string, person?: string): Promise<Result<unknown, SignatureWrong>>;
+}
+
+/** What the app is born with: steps, joints, contents, points and what markets ask for. */
+export interface ShopCatalogue {
+  readonly catalogue: Catalogue;
+  readonly points: readonly Point[];
+  readonly markets: readonly MarketRules[];
+}
+
+/** One row of a delivery list that makes a bike. */
+export interface DeliveredBike {
+  readonly line: number;
+  readonly bike: Bike;
+  readonly due?: string;
+  readonly delivery?: string;
+}
+
+export interface RowRefused {
+  readonly code: string;
+  readonly line: number;
+  readonly column?: string;
+  readonly value?: string;
+  readonly allowed?: readonly string[];
+  readonly firstLine?: number;
+}
+
+export interface DeliveryReading {
+  readonly rows: readonly DeliveredBike[];
+  readonly refused: readonly RowRefused[];
+}
+
+export interface DeliveryListRefusal {
+  readonly code: string;
+  readonly columns?: readonly string[];
+  readonly size?: number;
+  readonly limit?: number;
+}
+
+export interface CopyRefusal {
+  readonly code: string;
+  readonly job?: string;
+  readonly place?: string;
+}
+
+export type FileNotText = { readonly code: 'file-not-text' };
+export type PhotoNotReadable = { readonly code: 'photo-not-readable' };
+
+export interface Durability {
+  readonly answer: 'kept' | 'may-be-cleared' | 'unknown';
+  readonly used?: number;
+  readonly allowed?: number;
+}
+
+export interface InstallPrompt {
+  isOffered(): boolean;
+  isInstalled(): boolean;
+  ask(): Promise<'accepted' | 'dismissed' | 'not-offered'>;
+  onChange(listener: () => void): () => void;
+}
+
+export interface OfferedUpdate {
+  apply(): void;
+}
+
+export interface AppPorts {
+  readonly storage: Storage;
+  /** Storage that lasts as long as it is held: where the demo is played before it is kept. */
+  readonly createScratchStorage: () => Storage;
+  readonly clock: Clock;
+  readonly newId: () => string;
+  /** The id under which this device writes. */
+  readonly device: string;
+  readonly keys: Keys;
+  readonly loadCatalogue: () => Promise<ShopCatalogue>;
+  readonly loadDemoSeeds: () => Promise<DemoSeeds>;
+  readonly readDeliveryList: (
+    text: string,
+    known: { readonly knownFrameNumbers: ReadonlySet<string>; readonly today: string },
+  ) => Result<DeliveryReading, DeliveryListRefusal>;
+  readonly writeCopy: (copy: {
+    readonly holdings: Holdings;
+    readonly publicKeys: readonly { readonly id: string; readonly keys: readonly unknown[] }[];
+    readonly at: string;
+  }) => string;
+  readonly readCopy: (text: string) => Result<Holdings, CopyRefusal>;
+  readonly readTextFile: (file: Blob) => Promise<Result<string, FileNotText>>;
+  readonly saveFile: (file: {
+    readonly name: string;
+    readonly type: string;
+    readonly content: string;
+  }) => void;
+  readonly printPage: (title: string) => void;
+  readonly photoFrom: (picked: Blob) => Promise<Result<KeptBlob, PhotoNotReadable>>;
+  readonly readDurability: () => Promise<Durability>;
+  readonly askToKeep: () => Promise<Durability>;
+  readonly keepAwake: () => () => void;
+  readonly onScannedCode: (listener: (code: string) => void) => () => void;
+  /** Only where the browser itself reads bar codes. */
+  readonly pictureScanner?:
+    | { codesIn(picture: ImageBitmapSource): Promise<readonly string[]> }
+    | undefined;
+  readonly install: InstallPrompt;
+  readonly watchUpdates: (onOffered: (update: OfferedUpdate) => void) => void;
+  /** Calls back when the page is about to be hidden or closed. */
+  readonly onLeaving: (listener: () => void) => () => void;
+}

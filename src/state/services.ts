@@ -1,0 +1,147 @@
+/** The one app that every screen receives: living data, and everything a person can do. */
+
+import type { StoreApi } from 'zustand/vanilla';
+import type { Result } from '../engine/base';
+import type { LogDamaged, WholeLog } from '../engine/integrity';
+import type { JobState } from '../engine/job';
+import type { MarketRules } from '../engine/market';
+import type {
+  Customer,
+  JobRow,
+  KeptBlob,
+  KnownFigure,
+  Person,
+  StorageRefusal,
+  Tool,
+} from '../storage/contract';
+import type { DemoRefusal } from './demo-shop';
+import type { JobStore } from './job-store';
+import type { ActRefusal } from './open-job';
+import type { OwnShop, OwnShopRefusal } from './own-shop';
+import type { NameMissing, NewPerson, PinNotUsable } from './people';
+import type {
+  Clock,
+  CopyRefusal,
+  DeliveredBike,
+  DeliveryListRefusal,
+  DeliveryReading,
+  Durability,
+  FileNotText,
+  KeysUnavailable,
+  PhotoNotReadable,
+  ShopCatalogue,
+} from './ports';
+import type { Box } from './receive-boxes';
+import type { RowsStore } from './rows-store';
+import type { SessionStore } from './session';
+import type { ShopStore } from './shop';
+import type { SignatureChecked } from './signature-check';
+import type { HandingOver, SignRefusal } from './signing';
+import type { StartRefusal } from './start-job';
+
+export type NobodyAtTheStand = { readonly code: 'nobody-at-the-stand' };
+export type JobMissing = { readonly code: 'job-missing' };
+
+/** Rows and small facts that follow the disk, the browser and other tabs. */
+export interface LivingData {
+  readonly rack: RowsStore<JobRow>;
+  readonly people: RowsStore<Person>;
+  readonly tools: RowsStore<Tool>;
+  readonly figures: RowsStore<KnownFigure>;
+  readonly session: SessionStore;
+  readonly shop: ShopStore;
+  /** Whether a newer version of the app waits. */
+  readonly update: StoreApi<{ readonly offered: boolean }>;
+  readonly install: StoreApi<{ readonly offered: boolean; readonly installed: boolean }>;
+  readonly durability: StoreApi<Durability>;
+  /** Why nothing can be kept any more, where that is so. */
+  readonly trouble: StoreApi<{ readonly refusal?: StorageRefusal }>;
+}
+
+export interface JobActions {
+  /** Shared by everybody who has it open; each closes it. */
+  openJobStore(job: string): JobStore;
+  /** Answers the new job's id. */
+  receiveBox(box: Box): Promise<Result<string, ActRefusal>>;
+  /** Resolves the plan for this bike and freezes it. */
+  startJob(job: string): Promise<Result<JobState, StartRefusal | NobodyAtTheStand>>;
+  /** Reads, keeps nothing. */
+  readDeliveryList(text: string): Result<DeliveryReading, DeliveryListRefusal>;
+  /** All in one transaction; answers how many. */
+  keepDeliveries(
+    rows: readonly DeliveredBike[],
+  ): Promise<Result<number, StorageRefusal | NobodyAtTheStand>>;
+  /** By whoever is at the stand. */
+  sign(asked: {
+    readonly job: string;
+    readonly meaning: 'built' | 'checked';
+    readonly pin: string;
+  }): Promise<Result<JobState, SignRefusal | NobodyAtTheStand>>;
+  handOver(
+    asked: HandingOver & { readonly job: string; readonly pin: string },
+  ): Promise<Result<JobState, SignRefusal | NobodyAtTheStand>>;
+  /** Whether the record is whole and unaltered, as it is on the disk now. */
+  checkLog(job: string): Promise<Result<WholeLog, LogDamaged | StorageRefusal>>;
+  /** Whether each signature was made by whom it names, over what it names. */
+  checkSignatures(job: string): Promise<readonly SignatureChecked[]>;
+  /** A compact JWS for the sheet's QR. */
+  sealCode(job: string): Promise<Result<string, KeysUnavailable | JobMissing>>;
+  findByFrameNumber(text: string): Promise<readonly JobRow[]>;
+  customerOf(digest: string): Promise<Customer | undefined>;
+  photo(digest: string): Promise<KeptBlob | undefined>;
+  /** Scaled and kept; answers its digest. */
+  keepPhoto(picked: Blob): Promise<Result<string, StorageRefusal | PhotoNotReadable>>;
+}
+
+export interface ShopActions {
+  saveTool(tool: Tool): Promise<Result<true, StorageRefusal>>;
+  removeTool(id: string): Promise<Result<true, StorageRefusal>>;
+  saveFigure(figure: Omit<KnownFigure, 'id'>): Promise<Result<true, StorageRefusal>>;
+  removeFigure(id: string): Promise<Result<true, StorageRefusal>>;
+  addPerson(
+    person: NewPerson,
+  ): Promise<Result<Person, StorageRefusal | KeysUnavailable | NameMissing | PinNotUsable>>;
+  /** A new PIN and a new key; what was signed with the old one stays good. */
+  changePin(
+    person: string,
+    pin: string,
+  ): Promise<Result<true, StorageRefusal | KeysUnavailable | PinNotUsable>>;
+  /** They stay in every record; they only leave the list at the stand. */
+  retirePerson(id: string): Promise<Result<true, StorageRefusal>>;
+  loadCatalogue(): Promise<ShopCatalogue>;
+  loadMarkets(): Promise<readonly MarketRules[]>;
+  /** `onProgress` is told how much of the demo is ready. */
+  openDemoShop(onProgress?: (done: number, of: number) => void): Promise<Result<true, DemoRefusal>>;
+  /** Erases everything first. */
+  startOwnShop(own: OwnShop): Promise<Result<Person, OwnShopRefusal>>;
+  /** Downloads a readable copy of everything; private keys and PINs stay behind. */
+  saveCopy(): Promise<Result<true, StorageRefusal>>;
+  /** Into a shop without jobs or people; answers how many jobs. */
+  readCopy(
+    text: string,
+  ): Promise<
+    Result<
+      number,
+      CopyRefusal | StorageRefusal | { readonly code: 'shop-not-empty'; readonly jobs: number }
+    >
+  >;
+}
+
+export interface DeviceActions {
+  printSheet(title: string): void;
+  askToInstall(): Promise<'accepted' | 'dismissed' | 'not-offered'>;
+  /** Reloads the page: only where no work is open. */
+  applyUpdate(): void;
+  askToKeep(): Promise<void>;
+  /** Until the answer is called. */
+  keepAwake(): () => void;
+  /** The text of a picked file. */
+  readTextFile(file: Blob): Promise<Result<string, FileNotText>>;
+  onCode(listener: (code: string) => void): () => void;
+  /** Only where the browser itself reads bar codes. */
+  readonly scanPicture?: (picture: ImageBitmapSource) => Promise<readonly string[]>;
+  readonly clock: Clock;
+  newId(): string;
+}
+
+export type App = LivingData & JobActions & ShopActions & DeviceActions;

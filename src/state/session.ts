@@ -1,0 +1,117 @@
+/** Who is at the stand, how they like it, and words typed but not yet saved: kept by this device, not by the shop. */
+
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import { type PressureUnit, pressureUnits, type TorqueUnit, torqueUnits } from '../engine/units';
+import type { Storage } from '../storage/contract';
+import { createDraftKeeper } from './draft-keeper';
+
+export const themes = ['system', 'day', 'night'] as const;
+
+export interface Preferences {
+  readonly theme: (typeof themes)[number];
+  readonly torqueUnit: TorqueUnit;
+  readonly pressureUnit: PressureUnit;
+  /** What this stand is called. */
+  readonly stand: string;
+}
+
+export interface Session {
+  readonly loaded: boolean;
+  /** The id of who is at the stand. */
+  readonly person?: string | undefined;
+  readonly preferences: Preferences;
+  readonly drafts: Readonly<Record<string, string>>;
+  come(person: string): void;
+  leave(): void;
+  prefer(change: Partial<Preferences>): void;
+  /** An empty text removes the draft. */
+  draft(key: string, text: string): void;
+}
+
+export type SessionStore = StoreApi<Session>;
+
+const firstPreferences: Preferences = {
+  theme: 'system',
+  torqueUnit: 'N·m',
+  pressureUnit: 'bar',
+  stand: 'Stand 1',
+};
+
+export function createSession(
+  settings: Storage['settings'],
+  onLeaving: (listener: () => void) => () => void,
+): SessionStore {
+  const keeper = createDraftKeeper(settings, onLeaving);
+
+  /** Small things of this device: a failure costs one tap, so it is not in anybody's way. */
+  function keep(id: string, value: unknown): void {
+    void settings.put({ id, value }).catch(() => undefined);
+  }
+
+  const store = createStore<Session>((set, get) => ({
+    loaded: false,
+    preferences: firstPreferences,
+    drafts: {},
+    come(person) {
+      set({ person });
+      keep('person', person);
+    },
+    leave() {
+      set({ person: undefined });
+      keep('person', '');
+    },
+    prefer(change) {
+      const preferences = { ...get().preferences, ...change };
+      set({ preferences });
+      keep('preferences', preferences);
+    },
+    draft(key, text) {
+      const { [key]: _, ...others } = get().drafts;
+      const drafts = text === '' ? others : { ...others, [key]: text };
+      set({ drafts });
+      keeper.keepSoon(drafts);
+    },
+  }));
+
+  void readSession(settings).then((kept) => {
+    // What was typed while the disk was being read is newer.
+    const drafts = { ...kept.drafts, ...store.getState().drafts };
+    store.setState({ ...kept, drafts, loaded: true });
+  });
+  return store;
+}
+
+async function readSession(
+  settings: Storage['settings'],
+): Promise<Partial<Pick<Session, 'person' | 'preferences' | 'drafts'>>> {
+  const read = async (id: string) => (await settings.get(id).catch(() => undefined))?.value;
+  const person = await read('person');
+  return {
+    ...(typeof person === 'string' && person !== '' && { person }),
+    preferences: preferencesFrom(await read('preferences')),
+    drafts: draftsFrom(await read('drafts')),
+  };
+}
+
+/** Kept by an older or newer app, so each member is looked at. */
+function preferencesFrom(kept: unknown): Preferences {
+  const { theme, torqueUnit, pressureUnit, stand } = recordFrom(kept);
+  return {
+    theme: themes.find((known) => known === theme) ?? firstPreferences.theme,
+    torqueUnit: torqueUnits.find((known) => known === torqueUnit) ?? firstPreferences.torqueUnit,
+    pressureUnit:
+      pressureUnits.find((known) => known === pressureUnit) ?? firstPreferences.pressureUnit,
+    stand: typeof stand === 'string' ? stand : firstPreferences.stand,
+  };
+}
+
+function draftsFrom(kept: unknown): Readonly<Record<string, string>> {
+  const texts = Object.entries(recordFrom(kept)).filter(
+    (entry): entry is [string, string] => typeof entry[1] === 'string',
+  );
+  return Object.fromEntries(texts);
+}
+
+function recordFrom(kept: unknown): Readonly<Record<string, unknown>> {
+  return typeof kept === 'object' && kept !== null ? { ...kept } : {};
+}
