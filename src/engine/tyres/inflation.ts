@@ -75,14 +75,15 @@ export function suggestInflation(asked: {
 const POUND_IN_KILOGRAMS = 0.45359237;
 
 /**
- * P = 600·L/W² + 0.75·W − 25, with P in psi, L in lb, W in mm. For wide tyres under little load it turns upward
- * (W³ > 1600·L), which no tyre does; there a second published fit holds, P = 120·L/W^1.5, made with tyres up to 102 mm.
+ * P = 600·L/W² + 0.75·W − 25, with P in psi, L in lb, W in mm, falls with W until W³ = 1600·L and then rises, which no
+ * tyre does. From there on its lowest value is kept, or a second published fit when that is lower: P = 120·L/W^1.5,
+ * made with tyres up to 102 mm.
  */
 function fifteenPercentDrop(wheelLoad: Kilograms, width: Millimetres): Kilopascals {
   const pounds = wheelLoad / POUND_IN_KILOGRAMS;
-  const psi =
-    width ** 3 <= 1600 * pounds
-      ? (600 * pounds) / width ** 2 + 0.75 * width - 25
-      : (120 * pounds) / width ** 1.5;
+  const turn = Math.cbrt(1600 * pounds);
+  const falling = Math.min(width, turn);
+  const first = (600 * pounds) / falling ** 2 + 0.75 * falling - 25;
+  const psi = width <= turn ? first : Math.min(first, (120 * pounds) / width ** 1.5);
   return kilopascalsFrom(psi, 'psi');
 }

@@ -23,8 +23,8 @@ export const tyreWidthsByRim: readonly RimRow[] = [
   { innerWidth: 30, narrowest: 47, widest: 81 },
   { innerWidth: 35, narrowest: 54, widest: 84 },
   { innerWidth: 40, narrowest: 62, widest: 102 },
-  { innerWidth: 50, narrowest: 71, widest: 110 },
-  { innerWidth: 65, narrowest: 94, widest: 125 },
+  { innerWidth: 50, narrowest: 71, widest: 118 },
+  { innerWidth: 65, narrowest: 88, widest: 125 },
   { innerWidth: 80, narrowest: 98, widest: 130 },
 ];
 
