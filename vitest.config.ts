@@ -2,7 +2,9 @@
 
 import { defineConfig } from 'vitest/config';
 
-const drawnRooms = ['screens', 'print', 'pwa'].map((room) => `tests/${room}/**/*.test.{ts,tsx}`);
+const drawnRooms = ['drawing', 'screens', 'print', 'pwa'].map(
+  (room) => `tests/${room}/**/*.test.{ts,tsx}`,
+);
 
 export default defineConfig({
   test: {
