@@ -24,6 +24,8 @@ describe('inside', () => {
       'inside',
     ],
     ['just short of the reduced limit', { max: 2 }, 1.81, 0.2, 'undecided'],
+    ['just short of the raised lower limit', { min: 65 }, 65.9, 1, 'undecided'],
+    ['exactly on the raised lower limit', { min: 65 }, 66, 1, 'inside'],
     ['inside both, but the guard bands meet', { min: 1, max: 2 }, 1.5, 0.6, 'undecided'],
   ])('[N4] %s', (_, limit, value, uncertainty, judgement) => {
     expect(judgeMeasure(limit, value, uncertainty)).toBe(judgement);
