@@ -5,6 +5,7 @@ import { labels } from './en/labels';
 import { otherRefusals } from './en/other-refusals';
 import { placeLabels } from './en/place-labels';
 import { type EngineRefusal, refusals } from './en/refusals';
+import { sheet } from './en/sheet';
 import * as terms from './en/terms';
 import { dateText, dayText, timeText } from './en/time';
 import * as writing from './en/writing';
@@ -25,6 +26,7 @@ function refusal(refused: { readonly code: string }, names: Names = plainNames):
 export const words = {
   ...labels,
   ...placeLabels,
+  sheet,
   terms,
   writing,
   refusal,

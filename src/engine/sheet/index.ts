@@ -1,0 +1,11 @@
+/** sheet: the printed hand-over page, as data. */
+
+export {
+  type Sheet,
+  type SheetFinding,
+  type SheetInput,
+  type SheetJoint,
+  type SheetMeasure,
+  type SheetSignature,
+  sheetOf,
+} from './sheet-of';

@@ -1,0 +1,167 @@
+/** The hand-over page: black on white, one page where it can be, right from a cheap laser printer. */
+
+import type { ReactNode } from 'react';
+import { BikeDrawing } from '../drawing';
+import type { Sheet, SheetFinding } from '../engine/sheet';
+import { kilopascals, kilopascalsTo } from '../engine/units';
+import { type Names, words } from '../words';
+import { Qr } from './qr';
+import { SheetJoints } from './sheet-joints';
+import styles from './sheet-page.module.css';
+
+export interface SheetPageProps {
+  readonly sheet: Sheet;
+  readonly names: Names;
+  /** What the QR carries: a compact JWS of the record's head. Absent while it is being made. */
+  readonly code?: string | undefined;
+  /** The customer's drawn signature, as an address of an image. */
+  readonly drawn?: string | undefined;
+}
+
+export function SheetPage({ sheet, names, code, drawn }: SheetPageProps) {
+  const { bike } = sheet;
+  const text = words.sheet;
+  return (
+    <article className={styles.sheet} lang="en">
+      <header className={styles.header}>
+        <p className={styles.shop}>
+          {sheet.shop}
+          <br />
+          {words.day(sheet.date)} {sheet.date.slice(0, 4)}
+        </p>
+        <h1 className={styles.title}>{sheet.isSealed ? text.title : text.draft}</h1>
+      </header>
+      <div className={styles.top}>
+        <div className={styles.picture}>
+          <BikeDrawing bike={bike} tone="print" title={text.drawing} />
+        </div>
+        <dl className={styles.facts}>
+          <Fact label={text.bike}>
+            {bike.make} {bike.model}
+            {bike.colour !== undefined && `, ${bike.colour}`}
+          </Fact>
+          <Fact label={text.frame}>{bike.frameNumber}</Fact>
+          <Fact label={text.record}>{sheet.record}</Fact>
+          <Fact label={text.load}>{text.loadValue(bike.loadLimit)}</Fact>
+          <Fact label={text.tyres}>{tyresText(sheet)}</Fact>
+          <Fact label={text.lever}>{text.leverValue[sheet.frontBrakeLever]}</Fact>
+          {sheet.measures
+            .filter(({ unit }) => unit !== 'kPa')
+            .map(({ step, measure, name, value, unit, min, max }) => (
+              <Fact key={step + measure} label={name}>
+                {words.writing.figure(value)} {unit} ({words.writing.range({ min, max })} {unit})
+              </Fact>
+            ))}
+          {sheet.firstCheck !== undefined && (
+            <Fact label={text.firstCheck}>{text.by(words.date(sheet.firstCheck))}</Fact>
+          )}
+        </dl>
+      </div>
+      <SheetJoints sheet={sheet} names={names} />
+      <div className={styles.columns}>
+        <div className={styles.column}>
+          <h2>{text.looked}</h2>
+          <p>{text.points(sheet.steps, sheet.points.looked)}</p>
+          {sheet.points.adjusted.length > 0 && (
+            <p>{text.adjusted(sheet.points.adjusted.join('; '))}</p>
+          )}
+          {(sheet.findings.length > 0 || sheet.hasDisc) && (
+            <>
+              <h2>{text.findings}</h2>
+              <ul>
+                {sheet.hasDisc && <li>{text.bedding}</li>}
+                {sheet.findings.map((finding) => (
+                  <li key={finding.text}>{findingText(finding)}</li>
+                ))}
+              </ul>
+            </>
+          )}
+        </div>
+        <div className={styles.column}>
+          <h2>{text.everyRide}</h2>
+          <ul>
+            {sheet.axles.map((axle) => (
+              <li key={axle}>{text.axle[axle]}</li>
+            ))}
+            <li>{text.brakes}</li>
+            <li>{text.tyresBars}</li>
+            <li>{text.marks}</li>
+          </ul>
+          <p>{text.doubt}</p>
+          {sheet.kept.length > 0 && (
+            <>
+              <h2>{text.kept}</h2>
+              <p>{sheet.kept.map(lowerFirst).join(', ')}</p>
+            </>
+          )}
+        </div>
+      </div>
+      {sheet.amendments.length > 0 && (
+        <>
+          <h2>{text.amendments}</h2>
+          {sheet.amendments.map(({ text: added, by, at }) => (
+            <p key={at.claimed}>
+              {added} ({by}, {words.date(at.claimed)})
+            </p>
+          ))}
+        </>
+      )}
+      <footer className={styles.footer}>
+        <div className={styles.signatures}>
+          {sheet.signatures.map(({ meaning, name, at }) => (
+            <div key={meaning} className={styles.signature}>
+              {meaning === 'received' && drawn !== undefined && (
+                <img src={drawn} alt={words.handOver.drawn} className={styles.drawn} />
+              )}
+              <p className={styles.line}>
+                <strong>{name ?? text.erased}</strong>
+                <br />
+                {text.signatures[meaning]} · {words.date(at.claimed)} {words.time(at.claimed)}
+              </p>
+            </div>
+          ))}
+          <div className={styles.qr}>
+            {code !== undefined && <Qr text={code} title={text.qr} />}
+          </div>
+        </div>
+        <p className={styles.seal}>
+          {text.seal(grouped(sheet.seal), sheet.entries)} · {sheet.record}
+        </p>
+      </footer>
+    </article>
+  );
+}
+
+function Fact({ label, children }: { readonly label: string; readonly children: ReactNode }) {
+  return (
+    <div className={styles.fact}>
+      <dt>{label}</dt>
+      <dd>{children}</dd>
+    </div>
+  );
+}
+
+function tyresText({ tyres }: Sheet): string {
+  const both = (kpa: number) =>
+    `${kilopascalsTo(kilopascals(kpa), 'bar').toFixed(1)} bar (${kilopascalsTo(kilopascals(kpa), 'psi').toFixed(0)} psi)`;
+  return [
+    tyres.front === undefined ? '' : `${words.sheet.front} ${both(tyres.front)}`,
+    tyres.rear === undefined ? '' : `${words.sheet.rear} ${both(tyres.rear)}`,
+  ]
+    .filter(Boolean)
+    .join(', ');
+}
+
+function findingText({ text, closed, allowed }: SheetFinding): string {
+  if (allowed !== undefined) return words.sheet.allowed(text, allowed.by, allowed.reason);
+  return closed === undefined ? text : words.sheet.closed(text, closed);
+}
+
+function lowerFirst(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
+
+/** A digest in groups of eight, so that two people can compare it aloud. */
+function grouped(digest: string): string {
+  return digest.replace(/(.{8})(?=.)/g, '$1 ');
+}
