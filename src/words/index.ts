@@ -11,8 +11,14 @@ import { dateText, dayText, timeText } from './en/time';
 import * as writing from './en/writing';
 import { type Names, namesFrom, plainNames } from './names';
 
+/** Any refusal: its code, and facts of its own. */
+interface Refused {
+  readonly code: string;
+  readonly [fact: string]: unknown;
+}
+
 /** The sentence for a refusal: what is in the way, and what to do. */
-function refusal(refused: { readonly code: string }, names: Names = plainNames): string {
+function refusal(refused: Refused, names: Names = plainNames): string {
   if (Object.hasOwn(refusals, refused.code)) {
     const code = refused.code as EngineRefusal['code']; // the table has it
     return (refusals[code] as (facts: unknown, names: Names) => string)(refused, names);

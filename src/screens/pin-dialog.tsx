@@ -1,0 +1,57 @@
+/** A PIN on a big pad: the gesture with which somebody signs. Goes on by itself at the sixth digit. */
+
+import { useState } from 'react';
+import type { Person } from '../state';
+import { words } from '../words';
+import { Dialog, Notice, NumberPad, Working } from './parts';
+import styles from './pin-dialog.module.css';
+
+export const pinLength = 6;
+
+export interface PinDialogProps {
+  readonly person: Person;
+  readonly means: string;
+  /** Answers with a sentence when it could not be signed. */
+  readonly onPin: (pin: string) => Promise<string | undefined>;
+  readonly onClose: () => void;
+}
+
+export function PinDialog({ person, means, onPin, onClose }: PinDialogProps) {
+  const [pin, setPin] = useState('');
+  const [isBusy, setBusy] = useState(false);
+  const [problem, setProblem] = useState<string>();
+  const type = async (typed: string) => {
+    if (isBusy) return;
+    setPin(typed);
+    if (typed.length < pinLength) return;
+    setBusy(true);
+    const refused = await onPin(typed);
+    setBusy(false);
+    setPin('');
+    setProblem(refused);
+    if (refused === undefined) onClose();
+  };
+  return (
+    <Dialog title={words.sign.pinOf(person.name)} closeLabel={words.app.cancel} onClose={onClose}>
+      <p>{means}</p>
+      <p className={styles.pin} aria-live="polite">
+        {'●'.repeat(pin.length)}
+        <span className={styles.left}>{'○'.repeat(pinLength - pin.length)}</span>
+      </p>
+      {isBusy && <Working>{words.sign.wait}</Working>}
+      {problem !== undefined && (
+        <Notice as="alert">
+          <p>{problem}</p>
+        </Notice>
+      )}
+      <NumberPad
+        label={words.app.pin}
+        value={pin}
+        onChange={(typed) => void type(typed)}
+        eraseLabel={words.app.erase}
+        maxLength={pinLength}
+      />
+      {person.demoPin !== undefined && <p>{words.sign.demoPin(person.demoPin)}</p>}
+    </Dialog>
+  );
+}

@@ -1,0 +1,90 @@
+/** Writes a finding down: how bad, what, and a picture where it helps. */
+
+import { useRef, useState } from 'react';
+import { type Severity, severities } from '../../engine/inspection';
+import { words } from '../../words';
+import { useApp } from '../app-context';
+import { Button, Choice, Dialog, Notice, TextField } from '../parts';
+import type { ShownJob } from '../use-job';
+import styles from './walk.module.css';
+
+export interface WrittenFinding {
+  readonly severity: Severity;
+  readonly text: string;
+  readonly photos: readonly string[];
+}
+
+export interface FindingDialogProps {
+  readonly shown: ShownJob;
+  readonly severity: Severity;
+  readonly onClose: () => void;
+  readonly onFinding: (finding: WrittenFinding) => Promise<void>;
+}
+
+export function FindingDialog({ severity: offered, onClose, onFinding }: FindingDialogProps) {
+  const app = useApp();
+  const camera = useRef<HTMLInputElement>(null);
+  const [severity, setSeverity] = useState(offered);
+  const [text, setText] = useState('');
+  const [photos, setPhotos] = useState<readonly string[]>([]);
+  const [problem, setProblem] = useState<string>();
+  const photograph = async (file: File | undefined) => {
+    if (file === undefined) return;
+    const kept = await app.keepPhoto(file);
+    if (kept.ok) setPhotos([...photos, kept.value]);
+    else setProblem(words.refusal({ ...kept.refusal }));
+  };
+  return (
+    <Dialog
+      title={words.walk.wrongTitle}
+      closeLabel={words.app.cancel}
+      onClose={onClose}
+      wide
+      actions={
+        <Button
+          tone="solid"
+          onPress={() =>
+            text.trim() === ''
+              ? setProblem(words.refusal({ code: 'finding-missing' }))
+              : void onFinding({ severity, text, photos })
+          }
+        >
+          {words.walk.write}
+        </Button>
+      }
+    >
+      <Choice
+        label={words.walk.severity}
+        value={severity}
+        onChange={setSeverity}
+        options={severities.map((value) => ({
+          value,
+          label: words.terms.severities[value],
+          detail: words.terms.severityDetails[value],
+        }))}
+      />
+      <TextField
+        label={words.walk.what}
+        value={text}
+        onChange={setText}
+        maxLength={200}
+        error={problem}
+      />
+      <div className={styles.others}>
+        <Button onPress={() => camera.current?.click()}>{words.walk.photo}</Button>
+        {photos.length > 0 && <p role="status">{words.walk.photoTaken}</p>}
+        <input
+          ref={camera}
+          type="file"
+          accept="image/*"
+          capture="environment"
+          hidden
+          onChange={(event) => void photograph(event.target.files?.[0])}
+        />
+      </div>
+      <Notice>
+        <p>{words.walk.caution}</p>
+      </Notice>
+    </Dialog>
+  );
+}
