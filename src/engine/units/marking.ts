@@ -19,6 +19,7 @@ export type Limits<Quantity extends number> = {
 /** One printed figure: its numbers in the unit as printed, and the same in the base unit. */
 export type Printed<Quantity extends number, Unit extends string> = Limits<number> & {
   readonly unit: Unit;
+  /** As printed, and readable by itself: a bound it shares, or its other half, stands in it too. */
   readonly text: string;
   readonly inBaseUnit: Limits<Quantity>;
 };
@@ -71,7 +72,9 @@ function withInheritedBounds<Unit extends string>(
     const { target, min, max, unit, text } = group;
     const bare = target !== undefined && min === undefined && max === undefined;
     const bound = before === undefined || before.unit === unit ? undefined : onlyBound(before);
-    heirs.push(bare && bound !== undefined ? { unit, text, [bound]: target } : group);
+    heirs.push(
+      bare && bound !== undefined ? { unit, text: `${bound} ${text}`, [bound]: target } : group,
+    );
   }
   return heirs;
 }
@@ -90,7 +93,7 @@ function joined<Unit extends string>(groups: readonly Group<Unit>[]): readonly G
     );
     const partner = whole[index];
     if (partner === undefined) whole.push(group);
-    else whole[index] = { ...partner, ...group, text: `${partner.text} ${group.text}` };
+    else whole[index] = { ...partner, ...group, text: `${partner.text} / ${group.text}` };
   }
   return whole;
 }

@@ -13,7 +13,7 @@ import { newtonMetresFrom, newtonMetresTo, type TorqueUnit } from './torque-unit
 
 export type TorqueMarking = Marking<NewtonMetres, TorqueUnit>;
 
-const joint = String.raw`\s*[-‐‑–−.·•∙⋅*×]?\s*`;
+const joint = String.raw`\s{0,4}[-‐‑–−.·•∙⋅*×]?\s{0,4}`;
 const poundForce = String.raw`(?:lb(?:f|s)?|pounds?(?:[-\s]*force)?)\.?`;
 const inch = String.raw`(?:in(?:ch(?:es)?)?)\.?`;
 const foot = String.raw`(?:ft|foot|feet)\.?`;

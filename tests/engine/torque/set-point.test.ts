@@ -135,6 +135,19 @@ describe('planSetPoint refuses', () => {
     expect(planned.refusal.leastRisky.riskOutside).toBeCloseTo(0.19697, 5);
   });
 
+  // with a factor of 2 the same figures ask for half at the wrench, and the joint runs the same risk
+  test('[T7, T13, T14] an adapter counts in a refusal too', () => {
+    const double = { grip: millimetres(100), offset: millimetres(100), angle: 0 };
+    const coarse = plan({ min: 10, max: 11 }, small, double);
+    if (coarse.ok || coarse.refusal.code !== 'wrench-too-coarse') throw new Error('');
+    expect(coarse.refusal.leastRisky).toMatchObject({ onScale: 5.3, adapterFactor: 2 });
+    expect(coarse.refusal.leastRisky.riskOutside).toBeCloseTo(0.19697, 5);
+    expect(coarse.refusal.leastRisky.jointLow).toBeCloseTo(10, 9);
+    const above = plan({ min: 60, max: 60.6 }, {}, double);
+    if (above.ok || above.refusal.code !== 'figure-outside-wrench-range') throw new Error('');
+    expect([above.refusal.neededFrom, above.refusal.neededTo]).toEqual([30, 30.3]);
+  });
+
   test.each<[situation: string, Numbers, Partial<Wrench>, onScale: number, risk: number]>([
     ['a range between two settings', { min: 5.1, max: 5.7 }, { increment: 1 }, 5, 0.745098],
     ['a single value between two settings', { target: 5.25 }, {}, 5, 1],

@@ -177,6 +177,17 @@ describe('two units', () => {
     expect(printed[1]?.inBaseUnit.min).toBeCloseTo(4.9713, 4);
   });
 
+  test.each<[text: string, printed: readonly string[]]>([
+    ['max 5 Nm (30 in-lb)', ['max 5 Nm', 'max 30 in-lb']],
+    ['5 Nm max (44 in-lb)', ['5 Nm max', 'max 44 in-lb']],
+    ['5 Nm max, 4 Nm min', ['5 Nm max / 4 Nm min']],
+    ['5 Nm (max 6 Nm)', ['5 Nm / max 6 Nm']],
+  ])('[U10] each figure of “%s” can be read alone', (text, alone) => {
+    const { printed } = read(text);
+    expect(printed.map((one) => one.text)).toEqual(alone);
+    for (const one of printed) expect(read(one.text).printed).toEqual([one]);
+  });
+
   test.each<[text: string]>([
     ['350 lbf·in (40.2 N·m)'],
     ['10 Nm (80 in-lb)'],
@@ -185,6 +196,10 @@ describe('two units', () => {
     ['5-6 Nm (30-53 in-lb)'],
     ['5 Nm (44-53 in-lb)'],
     ['5 Nm, max 44 in-lb'],
+    ['max 5 Nm (44-53 in-lb)'],
+    ['max 5 Nm (44 in-lb ± 10%)'],
+    ['min 5 Nm (max 44 in-lb)'],
+    ['5 Nm ± 10% (max 44 in-lb)'],
     ['5 Nm / 8 Nm'],
     ['4-6 Nm (5 Nm)'],
     ['5 Nm (max 4 Nm)'],
@@ -232,6 +247,8 @@ describe('refused', () => {
     ['6-4 Nm', '6-4 Nm'],
     ['max 4 min 6 Nm', 'max 4 min 6 Nm'],
     ['max 4 max 6 Nm', 'max 4 max 6 Nm'],
+    ['max 6 max 4 Nm', 'max 6 max 4 Nm'],
+    ['min 4 min 6 Nm', 'min 4 min 6 Nm'],
     ['-5 Nm', '-'],
     ['5- Nm', '5-'],
     ['Nm', 'Nm'],
@@ -273,7 +290,7 @@ describe('refused', () => {
     });
   });
 
-  test('[U7] any text at all is answered, never thrown at, and a figure is always in order', () => {
+  test('[U7, U10] any text at all is answered, never thrown at, and a figure is always in order', () => {
     const scrap = fc.constantFrom(
       ...['5', '6', '0', '3,5', '1,000', ' ', '-', '–', '±', '%', 'max', 'min.', '(', ')', '/'],
       ...['Nm', 'N·m', 'in.lb', 'ft-lb', 'kgf·cm', 'to', '≤', '.', ',', 'torque', 'x'],
@@ -295,6 +312,7 @@ describe('refused', () => {
         const given = [figure?.min, figure?.target, figure?.max].filter((n) => n !== undefined);
         expect(given).toEqual([...given].sort((a, b) => a - b));
         expect(given.every((n) => n > 0 && Number.isFinite(n))).toBe(true);
+        for (const one of printed) expect(read(one.text).printed).toEqual([one]);
       }),
       { numRuns: 1000 },
     );
