@@ -9,15 +9,17 @@ import type { PartName } from './part-names';
 import { FarBrake, NearBrake } from './parts/brakes';
 import { Chainguard } from './parts/chainguard';
 import { Cables, Cockpit } from './parts/cockpit';
-import { Chainrings, FarCrank, NearCrank } from './parts/drive';
+import { armsOf, Chainrings, FarCrank, NearCrank } from './parts/drive';
 import { Basket, Bell, FarFittings, MiddleFittings, NearFittings } from './parts/fittings';
 import { Fork } from './parts/fork';
 import { HeadTube, MainTubes, Stays } from './parts/frame';
 import { Mudguard } from './parts/mudguards';
 import { LitParts } from './parts/part';
-import { Chain, FrontDerailleur, RearDerailleur, Sprockets } from './parts/rear-gear';
+import { Chain, ChainOutside, FrontDerailleur, RearDerailleur, Sprockets } from './parts/rear-gear';
 import { Seat } from './parts/seat';
+import { FarTandem, NearTandem, RearSeat } from './parts/tandem';
 import { AxleEnd, QuickLever, Wheel } from './parts/wheel';
+import { classOfDrawing, type Tone } from './pen';
 import { placeOnBike, type Spot, zoneOnBike } from './places-on-bike';
 
 /** What stands out: a whole zone, or one place, on its left side when it says so. */
@@ -28,7 +30,7 @@ export type Lit =
 export interface BikeDrawingProps {
   readonly bike: Bike;
   readonly lit?: Lit | undefined;
-  readonly tone?: 'screen' | 'print';
+  readonly tone?: Tone;
   /** What the picture shows, for those who do not see it. */
   readonly title: string;
 }
@@ -41,7 +43,7 @@ export function BikeDrawing({ bike, lit, tone = 'screen', title }: BikeDrawingPr
   const onFarSide = lit && 'side' in lit && lit.side === 'left';
   return (
     <svg
-      className={tone === 'print' ? `${styles.drawing} ${styles.print}` : styles.drawing}
+      className={classOfDrawing(geometry, tone)}
       viewBox={`${Math.round(x)} ${Math.round(y)} ${Math.round(width)} ${Math.round(height)}`}
       role="img"
       aria-labelledby={titleId}
@@ -78,11 +80,12 @@ function Circle({ spot }: { spot: Spot }) {
 
 /** Everything, from the far side to the near one, so that what is nearer covers what is behind. */
 export function BikeParts({ geometry }: { geometry: BikeGeometry }) {
-  const { front, rear, drive, extras, fittings, rearSeat, rearBottomBracket } = geometry;
+  const { front, rear, drive, extras, fittings } = geometry;
   return (
     <>
       <FarFittings geometry={geometry} />
-      {drive && <FarCrank drive={drive} />}
+      <FarTandem geometry={geometry} />
+      {drive && <FarCrank arms={armsOf(drive)} />}
       <QuickLever wheel={front} />
       <QuickLever wheel={rear} />
       <Wheel wheel={rear} reflectors={extras.has('reflectors')} />
@@ -92,12 +95,13 @@ export function BikeParts({ geometry }: { geometry: BikeGeometry }) {
       {extras.has('mudguards') && <Mudguard guard={fittings.rearMudguard} />}
       {extras.has('mudguards') && <Mudguard guard={fittings.frontMudguard} />}
       <MiddleFittings geometry={geometry} />
-      <Seat seat={geometry.seat} />
-      {rearSeat && rearBottomBracket && <Seat seat={rearSeat} />}
-      <MainTubes geometry={geometry} />
       {drive && <Sprockets drive={drive} axle={rear.centre} />}
       {drive && <Chain drive={drive} />}
       <Stays geometry={geometry} />
+      <Seat seat={geometry.seat} />
+      <RearSeat geometry={geometry} />
+      <MainTubes geometry={geometry} />
+      {drive && <ChainOutside drive={drive} axle={rear.centre} />}
       <NearBrake geometry={geometry} end="rear" />
       <AxleEnd wheel={rear} />
       {drive && <RearDerailleur drive={drive} axle={rear.centre} />}
@@ -110,10 +114,11 @@ export function BikeParts({ geometry }: { geometry: BikeGeometry }) {
       <Cockpit geometry={geometry} />
       <Bell geometry={geometry} />
       <NearFittings geometry={geometry} />
-      {drive && <FrontDerailleur drive={drive} seatUp={geometry.seatUp} />}
+      <FrontDerailleur geometry={geometry} />
       {drive && <Chainrings geometry={geometry} drive={drive} />}
       <Chainguard geometry={geometry} />
-      {drive && <NearCrank drive={drive} />}
+      <NearTandem geometry={geometry} />
+      {drive && <NearCrank arms={armsOf(drive)} />}
     </>
   );
 }

@@ -9,7 +9,6 @@ import { type FrameGeometry, frameOf } from './geometry/frame';
 import { proportionsOf, scaledToWheel } from './geometry/proportions';
 import { type SeatGeometry, seatOf } from './geometry/seat';
 import { type Skeleton, skeletonOf } from './geometry/skeleton';
-import { moved, shifted } from './geometry/vector';
 import { wheelOf } from './geometry/wheels';
 
 export interface BikeGeometry extends Skeleton {
@@ -43,7 +42,8 @@ export interface BikeGeometry extends Skeleton {
   };
 }
 
-const margin = 70;
+/** Room round the bike for the circle round a lit place. */
+const margin = { side: 70, above: 130, below: 46 };
 
 /** The geometry of a bike as described; lengths nobody described are typical for the kind, not this frame's measure. */
 export function geometryOf(bike: Bike): BikeGeometry {
@@ -81,8 +81,8 @@ export function geometryOf(bike: Bike): BikeGeometry {
 }
 
 function boxOf({ rear, front }: Skeleton, top: number): BikeGeometry['box'] {
-  const left = shifted(rear.centre, -rear.radius - margin, 0).x;
-  const right = moved(front.centre, { x: 1, y: 0 }, front.radius + margin).x;
-  const height = -top + margin * 2;
-  return { x: left, y: top - margin, width: right - left, height: height - margin / 2 };
+  const left = rear.centre.x - rear.radius - margin.side;
+  const right = front.centre.x + front.radius + margin.side;
+  const y = top - margin.above;
+  return { x: left, y, width: right - left, height: margin.below - y };
 }

@@ -2,4 +2,13 @@
 
 export { BikeDrawing, type BikeDrawingProps, type Lit } from './bike-drawing';
 export { type BikeGeometry, geometryOf } from './bike-geometry';
-export { placeOnBike, type Spot, zoneOnBike } from './places-on-bike';
+export { BoltOrder, type BoltOrderProps } from './bolt-order';
+export type { PartName } from './part-names';
+export { type LitZone, placeOnBike, type Spot, zoneOnBike } from './places-on-bike';
+export {
+  type PointState,
+  pointStates,
+  WalkDrawing,
+  type WalkDrawingProps,
+  type WalkPoint,
+} from './walk-drawing';

@@ -10,4 +10,5 @@ export type PartName =
   | 'battery'
   | 'stabilisers'
   | 'lock'
-  | 'basket';
+  | 'basket'
+  | 'sprockets';

@@ -1,7 +1,7 @@
 /** Where each named place lies on a drawn bike, and which parts stand for a zone. */
 
 import type { Zone } from '../engine/base';
-import { type Place, places } from '../engine/bike';
+import type { Place } from '../engine/bike';
 import type { BikeGeometry } from './bike-geometry';
 import { brakePlace } from './geometry/brake-places';
 import { upperRun } from './geometry/drive';
@@ -34,11 +34,11 @@ function spots(g: BikeGeometry): Readonly<Record<Place, readonly [Point, number]
   const lever = middleOf(cockpit.lever.line);
   const ring = drive?.chainringUsed ?? 70;
   return {
-    'front-tyre': [onCircle(front.centre, front.radius - front.tyreWidth / 2, 62), 90],
-    'front-rim': [onCircle(front.centre, front.rimInner + 6, 128), 70],
+    'front-tyre': [onCircle(front.centre, front.radius - front.tyreWidth / 2, 68), 90],
+    'front-rim': [onCircle(front.centre, front.rimInner + 6, 112), 70],
     'front-hub': [front.centre, 70],
     'front-brake': [brakePlace(g, 'front').pad, front.rotor ? 84 : 80],
-    'front-mudguard': [onCircle(front.centre, front.radius + 18, -74), 80],
+    'front-mudguard': [onCircle(front.centre, front.radius + 18, -52), 80],
     'front-light': [fittings.frontLight, 74],
     fork: [g.fork.middle, 120],
     headset: [between(g.headBottom, g.headTop, 0.5), g.usual.headTube / 2 + 56],
@@ -63,7 +63,7 @@ function spots(g: BikeGeometry): Readonly<Record<Place, readonly [Point, number]
     'seat-tube': [between(bracket, g.seatTubeTop, 0.55), 100],
     'seat-clamp': [g.seatTubeTop, 58],
     'seat-post': [between(g.seatTubeTop, seat.head, 0.5), 76],
-    saddle: [shifted(seat.head, 14, -24), 165 * seat.scale],
+    saddle: [shifted(seat.head, 14, -20), 152 * seat.scale],
     rack: [shifted(fittings.rackTop, -40, 0), 150],
     'rear-light': [fittings.rearLight, 62],
     reflectors: [fittings.rearReflector, 56],
@@ -76,8 +76,8 @@ function spots(g: BikeGeometry): Readonly<Record<Place, readonly [Point, number]
       95,
     ],
     'rear-hub': [rear.centre, 74],
-    'rear-rim': [onCircle(rear.centre, rear.rimInner + 6, -128), 70],
-    'rear-tyre': [onCircle(rear.centre, rear.radius - rear.tyreWidth / 2, -62), 90],
+    'rear-rim': [onCircle(rear.centre, rear.rimInner + 6, -112), 70],
+    'rear-tyre': [onCircle(rear.centre, rear.radius - rear.tyreWidth / 2, -68), 90],
     'whole-bike': [
       between(between(rear.centre, front.centre, 0.5), seat.head, 0.4),
       g.wheelbase / 2,
@@ -111,6 +111,7 @@ const partsByZone: Readonly<Record<Zone, readonly PartName[]>> = {
     'chain',
     'chainguard',
     'rear-derailleur',
+    'sprockets',
   ],
   seat: ['seat-clamp', 'seat-post', 'saddle'],
 };
@@ -140,14 +141,16 @@ function circleOf(g: BikeGeometry, zone: Zone): Spot | undefined {
       const centre = between(cockpit.clamp, grip, 0.42);
       return round(shifted(centre, 14, 8), Math.max(135, spread(cockpit.clamp, grip) / 2 + 82));
     }
-    case 'frame':
-      return round(
-        between(seatTubeTop, g.headBottom, 0.42),
-        spread(seatTubeTop, g.headTop) / 2 + 130,
-      );
+    case 'frame': {
+      const corners = [g.bottomBracket, seatTubeTop, g.headTop];
+      const sum = corners.reduce((a, b) => shifted(a, b.x, b.y));
+      const centre = { x: sum.x / 3, y: sum.y / 3 };
+      return round(centre, Math.max(...corners.map((corner) => spread(centre, corner))) + 34);
+    }
     case 'drivetrain': {
       const crank = drive?.crankCentre ?? g.bottomBracket;
-      return round(between(rear.centre, crank, 0.52), spread(rear.centre, crank) / 2 + 150);
+      const centre = between(rear.centre, crank, 0.55);
+      return round(centre, Math.min(spread(rear.centre, crank) / 2 + 160, 36 - centre.y));
     }
     case 'seat':
       return round(shifted(between(seat.head, seatTubeTop, 0.4), 8, -10), 185 * seat.scale + 30);
@@ -156,9 +159,4 @@ function circleOf(g: BikeGeometry, zone: Zone): Spot | undefined {
 
 function spread(a: Point, b: Point): number {
   return Math.hypot(a.x - b.x, a.y - b.y);
-}
-
-/** The place of every name, in the order of the walk. */
-export function everyPlace(geometry: BikeGeometry): readonly (Spot & { readonly place: Place })[] {
-  return places.map((place) => ({ place, ...placeOnBike(geometry, place) }));
 }

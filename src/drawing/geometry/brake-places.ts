@@ -42,6 +42,5 @@ function caliperAt(geometry: BikeGeometry, end: 'front' | 'rear', radius: number
     const behind = { x: up.y, y: -up.x };
     return moved(centre, between(up, behind, 0.36), radius * 1.22);
   }
-  const bearing = geometry.kind === 'mountain-full-suspension' ? 64 : 66;
-  return onCircle(centre, radius, bearing);
+  return onCircle(centre, radius * 1.3, 70);
 }

@@ -84,22 +84,22 @@ const shapes: Readonly<Record<Bike['steering']['bar'] | 'bmx', BarShape>> = {
   drop: {
     bar: [
       [0, 0],
-      [128, -22],
-      [132, 20],
-      [92, 74],
+      [46, -6],
+      [86, -2],
     ],
     grip: [
-      [92, 74],
-      [66, 112],
-      [30, 128],
-      [-22, 130],
+      [70, -4],
+      [134, -4],
+      [122, 134],
+      [60, 128],
+      [-28, 128],
     ],
     lever: [
-      [104, -14],
-      [142, 6],
-      [112, 84],
+      [138, -6],
+      [152, 44],
+      [118, 96],
     ],
-    width: 32,
+    width: 30,
   },
   bmx: {
     bar: [
@@ -142,7 +142,7 @@ export function cockpitOf(bike: Bike, bones: Skeleton): CockpitGeometry {
   const grip = tube(
     'grips',
     place(shape.grip),
-    shape.width + 10 - (bike.steering.bar === 'drop' ? 10 : 0),
+    shape.width + (bike.steering.bar === 'drop' ? 0 : 10),
   );
   const lever = place(shape.lever);
   return {

@@ -27,6 +27,10 @@ export interface DriveGeometry {
     | undefined;
   readonly frontDerailleur: Point | undefined;
   readonly motor: boolean;
+  /** The front rider's cranks of a tandem, and the chain on the far side that keeps both in step. */
+  readonly inStep:
+    | { readonly centre: Point; readonly right: Point; readonly left: Point; readonly loop: string }
+    | undefined;
 }
 
 /** Pitch radius of a sprocket for half-inch chain: p / (2 sin(180°/teeth)). Source: ISO 9633 chain geometry, from memory. */
@@ -71,7 +75,20 @@ export function driveOf(bike: Bike, bones: Skeleton): DriveGeometry | undefined 
         ? shifted(crankCentre, -6, -chainringUsed - 14)
         : undefined,
     motor: bike.assist === 'mid-motor',
+    inStep: bones.rearBottomBracket && inStepOf(bones, crankCentre),
   };
+}
+
+function inStepOf(bones: Skeleton, rear: Point) {
+  const centre = bones.bottomBracket;
+  const arm = upwards(-crankBelowLevel);
+  const radius = pitchRadius(38);
+  const loop = chainLoop([
+    { centre: rear, radius, turns: 1 },
+    { centre, radius, turns: 1 },
+  ]);
+  const { crank } = bones.usual;
+  return { centre, right: moved(centre, arm, crank), left: moved(centre, arm, -crank), loop };
 }
 
 function derailleurOf(bike: Bike, axle: Point, largest: number) {

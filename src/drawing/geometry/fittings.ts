@@ -78,7 +78,7 @@ export function fittingsOf(
     ? point(rackTop.x - 196, rackTop.y + 8)
     : has('mudguards')
       ? onCircle(rear.centre, rear.radius + guardGap + 10, -46)
-      : moved(seat.head, bones.seatUp, -52);
+      : shifted(moved(seat.head, bones.seatUp, -52), -14, 0);
   const lampOnFork = shifted(moved(crown, steererForward, 40), 18, -6);
   return {
     frontMudguard: guard(front, -132, 26, [-118, -62]),
@@ -87,7 +87,9 @@ export function fittingsOf(
     rackTop,
     ...standOf(frame, bones),
     frontLight:
-      has('battery-lights') && !has('dynamo-lights') ? shifted(cockpit.clamp, 34, -14) : lampOnFork,
+      has('battery-lights') && !has('dynamo-lights') && !has('basket')
+        ? shifted(cockpit.clamp, 34, -14)
+        : lampOnFork,
     rearLight: onRear,
     rearReflector: has('dynamo-lights') || has('battery-lights') ? shifted(onRear, 0, 36) : onRear,
     bell: shifted(cockpit.clamp, cockpit.bar[0] ? 6 : 0, -26),
@@ -128,13 +130,15 @@ function standOf(frame: FrameGeometry, bones: Skeleton) {
 }
 
 function basketOf(clamp: Point, front: WheelGeometry): readonly Point[] {
-  const back = clamp.x + 62;
-  const bottom = Math.min(clamp.y + 190, front.centre.y - front.radius - 60);
+  const share = Math.min(1, 0.35 + front.radius / 540);
+  const back = clamp.x + 58 * share;
+  const top = clamp.y - 40 * share;
+  const bottom = Math.min(top + 225 * share, front.centre.y - front.radius - 46 * share);
   return [
-    point(back, clamp.y - 46),
-    point(back + 300, clamp.y - 46),
-    point(back + 250, bottom),
-    point(back + 14, bottom),
+    point(back, top),
+    point(back + 300 * share, top),
+    point(back + 255 * share, bottom),
+    point(back + 14 * share, bottom),
   ];
 }
 

@@ -54,20 +54,20 @@ function telescopic(bones: Skeleton, middle: Point): ForkGeometry {
     crown: tube(
       'fork',
       [
-        moved(moved(crown, steererForward, -22), steererUp, -14),
-        moved(leg(long - 14), steererForward, wide / 2),
+        moved(moved(crown, steererForward, -20), steererUp, -12),
+        moved(leg(long - 12), steererForward, wide / 2 - 3),
       ],
-      40,
-      34,
+      30,
+      28,
     ),
     arch: tube(
       'fork',
       [
-        moved(leg(shoulder - 58), steererForward, wide / 2),
-        moved(leg(shoulder + 4), steererForward, wide / 2 + 12),
+        moved(leg(shoulder - 84), steererForward, wide / 2 - 6),
+        moved(leg(shoulder - 40), steererForward, wide / 2 + 30),
+        moved(leg(shoulder - 4), steererForward, wide / 2 - 4),
       ],
-      10,
-      26,
+      16,
     ),
     middle,
   };

@@ -14,8 +14,10 @@ export interface FrameGeometry {
   readonly topTube: Tube;
   readonly downTube: Tube;
   readonly seatStayTop: Point;
-  /** The rear shock and its link. */
-  readonly shock: { readonly from: Point; readonly to: Point } | undefined;
+  /** The rear shock, and the link that presses it. */
+  readonly shock:
+    | { readonly link: Tube; readonly pivot: Point; readonly from: Point; readonly to: Point }
+    | undefined;
   readonly hinge: Point | undefined;
 }
 
@@ -38,7 +40,7 @@ export function frameOf(bike: Bike, bones: Skeleton): FrameGeometry {
     main.push(tube('seat-tube', [bones.rearBottomBracket, rearSeatTop], tubes.seat));
   }
   if (bike.kind === 'folding') main.splice(0, 1);
-  return { main, headTube, topTube, downTube, ...rearOf(bike, bones, rearBracket) };
+  return { main, headTube, topTube, downTube, ...rearOf(bike, bones, rearBracket, topTube) };
 }
 
 function topTubeOf(bike: Bike, bones: Skeleton): Tube {
@@ -63,21 +65,21 @@ function topTubeOf(bike: Bike, bones: Skeleton): Tube {
   return tube('top-tube', [start, moved(rearSeatTop, seatUp, -24)], tubes.top + 2, tubes.top - 3);
 }
 
-function rearOf(bike: Bike, bones: Skeleton, bracket: Point) {
+function rearOf(bike: Bike, bones: Skeleton, bracket: Point, topTube: Tube) {
   const { rear, seatUp, usual } = bones;
   const axle = rear.centre;
   const thin = bike.kind === 'balance' || rear.radius < 220 ? 15 : 18;
   const chainstay = tube('stays', [axle, bracket], thin, thin + 8);
   if (bike.kind === 'mountain-full-suspension') {
     const pivot = shifted(bracket, 12, -62);
-    const link = shifted(moved(bracket, seatUp, usual.seatTube * 0.68), -34, 6);
-    const shock = {
-      from: shifted(moved(bracket, seatUp, usual.seatTube * 0.7), 52, -12),
-      to: shifted(moved(bracket, seatUp, usual.seatTube * 0.7), 228, -66),
-    };
-    const stays = [tube('stays', [axle, pivot], 24, 34), tube('stays', [axle, link], 20, 24)];
-    stays.push(tube('stays', [link, shock.from], 26));
-    return { stays, seatStayTop: link, shock, hinge: undefined };
+    const onSeatTube = moved(bracket, seatUp, usual.seatTube * 0.66);
+    const back = shifted(onSeatTube, -48, 14);
+    const from = shifted(onSeatTube, 50, -22);
+    const [head = from, seat = from] = topTube.line;
+    const to = shifted(between(head, seat, 0.4), 0, topTube.width / 2 + 10);
+    const stays = [tube('stays', [axle, pivot], 24, 34), tube('stays', [axle, back], 20, 24)];
+    const shock = { link: tube('stays', [back, from], 28, 24), pivot: onSeatTube, from, to };
+    return { stays, seatStayTop: back, shock, hinge: undefined };
   }
   const high = seatStayHeight(bike.kind, usual.seatTube, bike.frame.shape === 'low-step');
   const seatStayTop = moved(bracket, seatUp, high);

@@ -34,8 +34,7 @@ export function skeletonOf(bike: Bike, usual: Proportions): Skeleton {
   const height = growing
     ? rear.radius - usual.drop
     : Math.max(rear.radius - usual.drop, leastHeight);
-  const chainstay = Math.max(usual.chainstay, rear.radius + 48);
-  const rearOfBracket = Math.sqrt(chainstay ** 2 - (rear.radius - height) ** 2);
+  const rearOfBracket = bracketAhead(bike, usual, rear, rear.radius - height);
   const tandem = bike.kind === 'tandem';
   const rearBottomBracket = tandem ? point(rearOfBracket, -height) : undefined;
   const bottomBracket = point(rearOfBracket + (tandem ? tandemBay : 0), -height);
@@ -62,6 +61,15 @@ export function skeletonOf(bike: Bike, usual: Proportions): Skeleton {
     headTop: slid(toHeadTop.headTop),
     seatTubeTop: moved(bottomBracket, seatUp, usual.seatTube),
   };
+}
+
+/** How far the bottom bracket lies ahead of the rear axle: the usual chainstay, or longer so that a fat tyre clears the seat tube. */
+function bracketAhead(bike: Bike, usual: Proportions, rear: WheelGeometry, drop: number): number {
+  const gap = bike.extras.includes('mudguards') ? 32 : 8;
+  const seatAngle = (usual.seatAngle * Math.PI) / 180;
+  const needed = rear.radius + usual.tubes.seat / 2 + gap;
+  const clearing = (needed + drop * Math.cos(seatAngle)) / Math.sin(seatAngle);
+  return Math.max(Math.sqrt(usual.chainstay ** 2 - drop ** 2), clearing);
 }
 
 function headTopFrom(

@@ -27,8 +27,8 @@ export function Cockpit({ geometry }: { geometry: BikeGeometry }) {
         <circle className={styles.solid} cx={clamp.x} cy={clamp.y} r={7} />
       </Part>
       {geometry.kind !== 'balance' && bar !== 'drop' && <Tubes tubes={[cockpit.lever]} />}
-      {bar === 'drop' ? <Hood geometry={geometry} /> : <Tubes tubes={[cockpit.grip]} />}
-      {bar === 'drop' && <Tubes tubes={[cockpit.grip]} />}
+      <Tubes tubes={[cockpit.grip]} />
+      {bar === 'drop' && <Hood geometry={geometry} />}
     </>
   );
 }
@@ -45,7 +45,7 @@ function FarLever({ geometry }: { geometry: BikeGeometry }) {
 function Hood({ geometry }: { geometry: BikeGeometry }) {
   const { clamp, lever } = geometry.cockpit;
   const p = (x: number, y: number) => at(shifted(clamp, x, y));
-  const hood = `M${p(78, -26)}C${p(100, -34)} ${p(124, -46)} ${p(146, -52)}Q${p(162, -50)} ${p(160, -32)}C${p(154, -10)} ${p(138, 2)} ${p(122, 8)}Q${p(106, 4)} ${p(96, -6)}Z`;
+  const hood = `M${p(58, -19)}C${p(84, -22)} ${p(106, -22)} ${p(124, -34)}C${p(136, -43)} ${p(150, -46)} ${p(156, -37)}C${p(161, -26)} ${p(156, -6)} ${p(145, 5)}C${p(132, 13)} ${p(112, 14)} ${p(98, 13)}C${p(90, 4)} ${p(76, -8)} ${p(58, -19)}Z`;
   return (
     <>
       <Tubes tubes={[lever]} />

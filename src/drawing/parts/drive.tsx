@@ -8,31 +8,42 @@ import { tube } from '../geometry/tube';
 import { onCircle, type Point, point, shifted } from '../geometry/vector';
 import { Part, Tubes } from './part';
 
+interface Arms {
+  readonly centre: Point;
+  readonly right: Point;
+  readonly left: Point;
+}
+
 /** The crank of the far side, behind everything. */
-export function FarCrank({ drive }: { drive: DriveGeometry }) {
+export function FarCrank({ arms }: { arms: Arms }) {
   return (
     <>
-      <Tubes tubes={[tube('cranks', [drive.crankCentre, drive.crankLeft], 26, 20)]} far />
-      <Pedal of="left-pedal" centre={drive.crankLeft} far />
+      <Tubes tubes={[tube('cranks', [arms.centre, arms.left], 26, 20)]} far />
+      <Pedal of="left-pedal" centre={arms.left} far />
     </>
   );
 }
 
-export function NearCrank({ drive }: { drive: DriveGeometry }) {
-  const { x, y } = drive.crankCentre;
+export function NearCrank({ arms }: { arms: Arms }) {
+  const { x, y } = arms.centre;
   return (
     <>
       <Part of="cranks">
         <circle className={styles.outline} cx={x} cy={y} r={22} />
       </Part>
-      <Tubes tubes={[tube('cranks', [drive.crankCentre, drive.crankRight], 30, 21)]} />
+      <Tubes tubes={[tube('cranks', [arms.centre, arms.right], 30, 21)]} />
       <Part of="cranks">
         <circle className={styles.paper} cx={x} cy={y} r={16} />
         <circle className={styles.line} cx={x} cy={y} r={10} />
       </Part>
-      <Pedal of="right-pedal" centre={drive.crankRight} />
+      <Pedal of="right-pedal" centre={arms.right} />
     </>
   );
+}
+
+/** The cranks that the drive hangs on. */
+export function armsOf(drive: DriveGeometry): Arms {
+  return { centre: drive.crankCentre, right: drive.crankRight, left: drive.crankLeft };
 }
 
 function Pedal({

@@ -129,12 +129,13 @@ function RearReflector({ at: { x, y } }: { at: Point }) {
 function BottleCage({ geometry }: { geometry: BikeGeometry }) {
   const { foot, along, out } = geometry.fittings.cage;
   const p = (up: number, off: number) => moved(moved(foot, along, up), out, off);
-  const bottle = `M${at(p(8, 8))}L${at(p(8, 74))}L${at(p(120, 74))}Q${at(p(140, 72))} ${at(p(150, 56))}L${at(p(150, 26))}Q${at(p(140, 10))} ${at(p(120, 8))}Z`;
-  const cage = `M${at(p(130, 3))}L${at(p(0, 3))}L${at(p(0, 82))}L${at(p(66, 82))}L${at(p(104, 4))}`;
+  const wire = (lift: number) =>
+    `M${at(p(0, 5))}L${at(p(0, 58))}Q${at(p(2, 78 - lift))} ${at(p(22, 78 - lift))}C${at(p(70, 76 - lift))} ${at(p(84, 16))} ${at(p(148, 5))}`;
   return (
     <Part of="bottle-cage">
-      <path className={styles.paper} d={bottle} />
-      <path className={styles.line} d={cage} />
+      <path className={styles.outline} d={`${wire(0)}Z`} />
+      <path className={styles.fine} d={wire(16)} />
+      <path className={styles.line} d={`M${at(p(-4, 5))}L${at(p(156, 5))}`} />
     </Part>
   );
 }

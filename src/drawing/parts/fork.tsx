@@ -10,9 +10,8 @@ export function Fork({ geometry }: { geometry: BikeGeometry }) {
   return (
     <>
       {fork.arch && <Tubes tubes={[fork.arch]} />}
-      {fork.kind === 'telescopic' && <Tubes tubes={[fork.crown]} />}
       <Tubes tubes={fork.legs} />
-      {fork.kind !== 'telescopic' && <Tubes tubes={[fork.crown]} />}
+      <Tubes tubes={[fork.crown]} />
       <Part of="fork">
         <circle className={styles.outline} cx={x} cy={y} r={fork.kind === 'telescopic' ? 20 : 17} />
       </Part>

@@ -4,7 +4,7 @@ import type { BikeGeometry } from '../bike-geometry';
 import styles from '../drawing.module.css';
 import { polyline } from '../geometry/path';
 import { tube } from '../geometry/tube';
-import { between, moved, shifted, towards } from '../geometry/vector';
+import { between, moved, type Point, shifted, towards } from '../geometry/vector';
 import { Part, Tubes } from './part';
 
 export function MainTubes({ geometry }: { geometry: BikeGeometry }) {
@@ -13,18 +13,19 @@ export function MainTubes({ geometry }: { geometry: BikeGeometry }) {
     <>
       <Tubes tubes={frame.main} />
       {assist !== 'none' && <Tubes tubes={[fittings.battery]} />}
+      <Shock geometry={geometry} />
       <Hinge geometry={geometry} />
+      {geometry.kind === 'balance' && <Joint at={geometry.bottomBracket} />}
     </>
   );
 }
 
+/** Chainstay and seatstay, whose ends the main tubes cover. */
 export function Stays({ geometry }: { geometry: BikeGeometry }) {
-  const { frame, rear } = geometry;
-  const { x, y } = rear.centre;
+  const { x, y } = geometry.rear.centre;
   return (
     <>
-      <Shock geometry={geometry} />
-      <Tubes tubes={frame.stays} />
+      <Tubes tubes={geometry.frame.stays} />
       <Part of="stays">
         <circle className={styles.outline} cx={x} cy={y} r={19} />
       </Part>
@@ -36,22 +37,31 @@ export function HeadTube({ geometry }: { geometry: BikeGeometry }) {
   return <Tubes tubes={[geometry.frame.headTube]} />;
 }
 
-/** Spring between link and front triangle: a body and a thinner shaft. */
+/** Spring between link and top tube: a thin shaft and a body. */
 function Shock({ geometry }: { geometry: BikeGeometry }) {
   const { shock } = geometry.frame;
   if (!shock) return null;
-  const middle = between(shock.from, shock.to, 0.42);
+  const { link, pivot, from, to } = shock;
+  const middle = between(from, to, 0.4);
+  const [back = pivot] = link.line;
   return (
     <>
-      <Tubes
-        tubes={[tube('stays', [shock.from, middle], 20), tube('stays', [middle, shock.to], 44)]}
-      />
+      <Tubes tubes={[tube('stays', [from, middle], 18), tube('stays', [middle, to], 40), link]} />
       <Part of="stays">
-        {[shock.from, shock.to].map(({ x, y }) => (
-          <circle key={x} className={styles.outline} cx={x} cy={y} r={13} />
+        {[back, pivot, from, to].map(({ x, y }) => (
+          <circle key={x} className={styles.outline} cx={x} cy={y} r={14} />
         ))}
       </Part>
     </>
+  );
+}
+
+/** Where tubes meet without a bottom bracket. */
+function Joint({ at: { x, y } }: { at: Point }) {
+  return (
+    <Part of="seat-tube">
+      <circle className={styles.outline} cx={x} cy={y} r={19} />
+    </Part>
   );
 }
 

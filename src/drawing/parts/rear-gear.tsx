@@ -1,5 +1,7 @@
 /** Sprockets, chain and derailleurs. */
 
+import { useId } from 'react';
+import type { BikeGeometry } from '../bike-geometry';
 import styles from '../drawing.module.css';
 import type { DriveGeometry } from '../geometry/drive';
 import { at, polyline } from '../geometry/path';
@@ -14,7 +16,7 @@ export function Sprockets({ drive, axle }: { drive: DriveGeometry; axle: Point }
     (_, index) => index > 0 && (drive.sprockets.length < 9 || index % 2 === 0),
   );
   return (
-    <Part of="rear-hub">
+    <Part of="sprockets">
       <circle className={styles.outline} cx={axle.x} cy={axle.y} r={largest - 4} />
       {!drive.belt && <Teeth centre={axle} radius={largest} />}
       {shown.map((radius) => (
@@ -34,6 +36,25 @@ export function Chain({ drive }: { drive: DriveGeometry }) {
         strokeDasharray={drive.belt ? undefined : '8.2 4.5'}
       />
     </Part>
+  );
+}
+
+/** The chain again, from half-way to the ring: there it runs outside the frame, at the sprockets inside the stays. */
+export function ChainOutside({ drive, axle }: { drive: DriveGeometry; axle: Point }) {
+  const x = between(axle, drive.crankCentre, 0.5).x;
+  const y = drive.crankCentre.y - drive.chainringUsed - 60;
+  const width = drive.crankCentre.x + drive.chainringUsed + 60 - x;
+  const height = drive.chainringUsed * 2 + 160;
+  const clip = useId();
+  return (
+    <>
+      <clipPath id={clip}>
+        <rect x={x} y={y} width={width} height={height} />
+      </clipPath>
+      <g clipPath={`url(#${clip})`}>
+        <Chain drive={drive} />
+      </g>
+    </>
   );
 }
 
@@ -75,27 +96,20 @@ export function RearDerailleur({ drive, axle }: { drive: DriveGeometry; axle: Po
 }
 
 /** A cage over the rings, clamped to the seat tube. */
-export function FrontDerailleur({ drive, seatUp }: { drive: DriveGeometry; seatUp: Point }) {
-  if (!drive.frontDerailleur) return null;
+export function FrontDerailleur({ geometry }: { geometry: BikeGeometry }) {
+  const { drive, seatUp } = geometry;
+  if (!drive?.frontDerailleur) return null;
+  const seatTube = geometry.usual.tubes.seat;
   const { x, y } = drive.frontDerailleur;
-  const band = moved(drive.crankCentre, seatUp, drive.chainringUsed + 46);
+  const band = moved(drive.crankCentre, seatUp, drive.chainringUsed + 44);
   const cage = `M${at(shifted({ x, y }, -44, 12))}Q${at(shifted({ x, y }, -6, -8))} ${at(shifted({ x, y }, 38, 2))}L${at(shifted({ x, y }, 42, 22))}Q${at(shifted({ x, y }, 4, 18))} ${at(shifted({ x, y }, -34, 38))}Z`;
   return (
-    <Part of="front-derailleur">
-      <path
-        className={styles.outline}
-        d={polyline(
-          [
-            shifted(band, -22, -9),
-            shifted(band, 18, 2),
-            shifted(band, 14, 22),
-            shifted(band, -26, 11),
-          ],
-          true,
-        )}
-      />
-      <path className={styles.line} d={polyline([shifted(band, 4, 12), shifted({ x, y }, 0, 4)])} />
-      <path className={styles.outline} d={cage} />
-    </Part>
+    <>
+      <Tubes tubes={[tube('front-derailleur', [band, moved(band, seatUp, 22)], seatTube + 8)]} />
+      <Part of="front-derailleur">
+        <path className={styles.heavy} d={polyline([band, shifted({ x, y }, 0, 6)])} />
+        <path className={styles.outline} d={cage} />
+      </Part>
+    </>
   );
 }

@@ -23,10 +23,10 @@ export function Seat({ seat }: { seat: SeatGeometry }) {
       <Tubes tubes={seat.post} />
       <SeatClamp seat={seat} />
       <Part of="saddle">
-        {wide && <path className={styles.fine} d={`${spring(p(-104, 12), p(-100, 40), 18)}`} />}
+        {wide && <path className={styles.line} d={coil(p)} />}
         <path
           className={styles.line}
-          d={`M${at(p(-96, wide ? 40 : -6))}C${at(p(-70, 8))} ${at(p(-52, 2))} ${at(p(-34, 2))}L${at(p(50, 2))}Q${at(p(78, 0))} ${at(p(104, -22))}`}
+          d={`M${at(p(-96, wide ? 42 : -6))}C${at(p(-70, wide ? 42 : 8))} ${at(p(-52, 2))} ${at(p(-34, 2))}L${at(p(50, 2))}Q${at(p(78, 0))} ${at(p(104, -22))}`}
         />
         <path className={styles.outline} d={scaled(outlines[seat.saddle], p)} />
       </Part>
@@ -66,14 +66,7 @@ function scaled(outline: string, place: Place): string {
   return outline.replace(/(-?\d+) (-?\d+)/g, (_, x, y) => at(place(Number(x), Number(y))));
 }
 
-function spring(
-  top: { x: number; y: number },
-  foot: { x: number; y: number },
-  width: number,
-): string {
-  const turns = [0, 1, 2, 3, 4, 5, 6].map((turn) => ({
-    x: top.x + ((foot.x - top.x) * turn) / 6 + (turn % 2 === 0 ? -width : width) / 2,
-    y: top.y + ((foot.y - top.y) * turn) / 6,
-  }));
-  return polyline(turns);
+/** A coil under the tail, each turn seen as a short slanted line. */
+function coil(place: Place): string {
+  return [14, 22, 30, 38].map((y) => polyline([place(-118, y - 3), place(-82, y + 3)])).join('');
 }
