@@ -36,7 +36,8 @@ export function printedSizes(marking: string): {
 } {
   const sizes: PrintedSize[] = [];
   const keep = (size: PrintedSize) => {
-    if (size.width < 16 || size.width > 135) return size.text;
+    const hasTyreWidth = size.width >= 16 && size.width <= 135; // not so for a fraction after a French size
+    if (!hasTyreWidth) return size.text;
     sizes.push(size);
     return ' ';
   };

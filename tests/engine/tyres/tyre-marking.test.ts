@@ -72,7 +72,7 @@ describe('parseTyreMarking', () => {
     expect(refusalOf(text)).toEqual({ code: 'tyre-size-unknown', text, size });
   });
 
-  test.each(['', 'tubeless', '40-65 psi', '26 x', 'x 1.75', '700E x 38'])(
+  test.each(['', 'tubeless', '700 x ½', '40-65 psi', '26 x', 'x 1.75', '700E x 38'])(
     '[Y4] %j holds no size',
     (text) => {
       expect(refusalOf(text)).toEqual({ code: 'tyre-size-missing', text });
@@ -80,10 +80,15 @@ describe('parseTyreMarking', () => {
   );
 
   test('[Y4] any text is answered, never thrown upon', () => {
-    const printed = fc.string({
-      unit: fc.constantFrom(...'0123456789 -x./,()½abcBARpsikmn'),
-      maxLength: 40,
-    });
+    const characters = fc.constantFrom(...'0123456789 -x./,()½abcBARpsikmn');
+    const pieces = fc.constantFrom(
+      ...['57-622', '29 x 2.25', '700', '26', '1 3/8', '½', '1/0', 'x', 'c', '-', '.', ' '],
+      ...['(', ')', 'max', 'min', '4', '100', 'psi', 'bar', 'kPa', '²', '⁄', '٣'],
+    );
+    const printed = fc.oneof(
+      fc.string({ unit: characters, maxLength: 40 }),
+      fc.array(pieces, { maxLength: 12 }).map((parts) => parts.join('')),
+    );
     fc.assert(
       fc.property(fc.oneof(fc.string({ unit: 'binary' }), printed), (text) => {
         expect(parseTyreMarking(text)).toHaveProperty('ok');
