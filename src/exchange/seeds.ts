@@ -1,6 +1,7 @@
 /** The data the app is born with, each file checked by its schema where it comes in. */
 
 import * as z from 'zod/mini';
+import { zones } from '../engine/base';
 import { type Point, pointSchema } from '../engine/inspection';
 import { type MarketRules, marketSchema } from '../engine/market';
 import {
@@ -34,16 +35,16 @@ export interface LoadedCatalogue {
 }
 
 /** Counts up with every release that changes steps, joints, contents or points. */
-const catalogueVersion = '1';
+const catalogueVersion = '1.0';
 
-/** Steps in the order of the files' names, then as written. */
+/** Steps stand in the order of the zones, then as their file has them. */
 export async function loadCatalogue(): Promise<LoadedCatalogue> {
   const [stepLists, joints, parts, points, markets] = await Promise.all([
-    allOf(stepFiles),
+    Promise.all(zones.map((zone) => stepFiles[`../../seeds/steps/${zone}.json`]?.())),
     import('../../seeds/joints.json'),
     import('../../seeds/parts.json'),
     import('../../seeds/points.json'),
-    allOf(marketFiles),
+    Promise.all(Object.values(marketFiles).map((load) => load())),
   ]);
   return {
     catalogue: catalogueSchema.parse({
@@ -73,12 +74,4 @@ export async function loadDemoSeeds() {
     ...demoFiguresSchema.parse(figures.default),
     ...demoJobsSchema.parse(jobs.default),
   };
-}
-
-function allOf(files: Readonly<Record<string, () => Promise<unknown>>>): Promise<unknown[]> {
-  return Promise.all(
-    Object.keys(files)
-      .sort()
-      .map((path) => files[path]?.()),
-  );
 }

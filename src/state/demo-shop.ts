@@ -1,6 +1,6 @@
 /** The demo shop: invented people do invented work through the real commands, on past working days. */
 
-import { assert, ok, type Result } from '../engine/base';
+import { assert, ok, type Result, refuse } from '../engine/base';
 import type { Wrench } from '../engine/torque';
 import type { Person, Storage, StorageRefusal, Tool } from '../storage/contract';
 import { daysAfter } from './calendar-days';
@@ -10,6 +10,7 @@ import type { DemoSeeds } from './demo-seeds';
 import { figureKey } from './figure-book';
 import { createPerform } from './perform';
 import type { Clock, Keys, KeysUnavailable, ShopCatalogue } from './ports';
+import { attempted } from './storage-refusals';
 
 export interface DemoPorts {
   readonly storage: Storage;
@@ -33,6 +34,10 @@ export async function openDemoShop(
   ports: DemoPorts,
   onProgress: (done: number, of: number) => void = () => undefined,
 ): Promise<Result<true, DemoRefusal>> {
+  // Looked at before any key is made: people of a shop that is there keep theirs.
+  const already = await attempted(() => ports.storage.people.all());
+  if (!already.ok) return already;
+  if (already.value.length > 0) return refuse({ code: 'shop-not-empty', jobs: 0 });
   const seeds = await ports.loadDemoSeeds();
   const of = seeds.people.length + seeds.jobs.length;
   let done = 0;

@@ -24,6 +24,11 @@ describe('each point', () => {
     expect(measures.length).toBeGreaterThan(0);
   });
 
+  test('shares no name with a step, because measures and findings name the place where they were taken', () => {
+    const steps = new Set(seedCatalogue().steps.map(({ id }) => id));
+    expect(points.map(({ id }) => id).filter((id) => steps.has(id))).toEqual([]);
+  });
+
   test('asks only what a bike can answer', () => {
     const asked = points.flatMap(({ when }) => (when === undefined ? [] : questionsAsked(when)));
     expect(asked.filter((question) => !questions.includes(question))).toEqual([]);
