@@ -48,6 +48,11 @@ describe('each point', () => {
     expect(unknown).toEqual([]);
   });
 
+  test('is never called like a step, so that a log cannot mix them up', () => {
+    const steps = new Set(seedCatalogue().steps.map(({ id }) => id));
+    expect(points.map(({ id }) => id).filter((id) => steps.has(id))).toEqual([]);
+  });
+
   test('is short enough to read at arm’s length, and asks for one thing', () => {
     for (const { look, right, name } of points) {
       expect(name.length).toBeLessThanOrEqual(34);
