@@ -30,7 +30,7 @@ export function readDeliveryList(
 ): Result<DeliveryReading, DeliveryListRefusal> {
   if (text.length > longestText)
     return refuse({ code: 'list-too-large', size: text.length, limit: longestText });
-  if (/[\u0000\uFFFD]/.test(text)) return refuse({ code: 'list-not-text' });
+  if (text.includes('\0') || text.includes('\uFFFD')) return refuse({ code: 'list-not-text' });
   const [header, ...rows] = csvRows(text);
   if (header === undefined) return refuse({ code: 'list-empty' });
   const names = header.cells.map((cell) => cell.toLowerCase());

@@ -61,7 +61,7 @@ export function readDeliveryRow(
 
   const cells: Cells = new Map(names.map((name, index) => [name, texts[index] ?? '']));
   const faults: RowRefused[] = [];
-  const description: Description = {};
+  const description = emptyDescription();
   for (const column of deliveryColumns) {
     const text = textFor(column, cells);
     if (text === '') {
@@ -96,6 +96,14 @@ function textFor({ name, likeColumn }: DeliveryColumn, cells: Cells): string {
   if (own !== '') return own;
   const kind = bikeKinds.find((known) => known === cells.get('kind')?.toLowerCase());
   return kind === undefined ? '' : (deliveryDefaults[kind][name] ?? '');
+}
+
+/** With every part that some column fills: a part of which nothing is said takes the schema's commonest values. */
+function emptyDescription(): Description {
+  const parts = deliveryColumns.flatMap(({ fills }) =>
+    fills.filter((place) => place.includes('.')),
+  );
+  return Object.fromEntries(parts.map((place) => [place.split('.')[0] ?? place, {}]));
 }
 
 interface Description {

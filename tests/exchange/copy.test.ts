@@ -1,0 +1,138 @@
+/** A copy carries everything but secrets, is read into an empty shop only when all of it is true, and loses nothing. */
+
+import { beforeAll, describe, expect, test } from 'vitest';
+import { readCopy } from '../../src/exchange/read-copy';
+import { createTestApp, must, settled, type TestApp } from '../support/test-app';
+
+let demo: TestApp;
+let text: string;
+
+beforeAll(async () => {
+  demo = createTestApp();
+  must(await demo.app.openDemoShop());
+  await settled();
+  must(await demo.app.saveCopy());
+  text = demo.saved[0]?.content ?? '';
+});
+
+type Json = { [member: string]: Json } & Json[];
+
+/** The copy with one thing in it changed. */
+function changed(change: (copy: Json) => void): string {
+  const copy = JSON.parse(text) as Json; // tests reach into it freely
+  change(copy);
+  return JSON.stringify(copy);
+}
+
+function readsAs(content: string) {
+  const read = readCopy(content);
+  return read.ok ? 'read' : read.refusal;
+}
+
+describe('a copy', () => {
+  test('is a file named after the day', () => {
+    expect(demo.saved[0]?.name).toBe('standbook-2026-11-25.json');
+  });
+
+  test('holds no PIN and no private key', () => {
+    const pins = demo.app.people.getState().rows.map(({ demoPin }) => demoPin ?? '');
+    expect(pins).toHaveLength(4);
+    for (const pin of pins) expect(text).not.toContain(`"${pin}"`);
+    expect(text).not.toMatch(/verifier|privateKey|"d":|demoPin|device-id/);
+  });
+
+  test('goes into an empty shop with the same heads, photos and customers, and its signatures still hold', async () => {
+    const fresh = createTestApp({ device: 'tablet-b' });
+    expect(must(await fresh.app.readCopy(text))).toBe(demo.app.rack.getState().rows.length);
+    await settled();
+    const heads = (shop: TestApp) =>
+      Object.fromEntries(shop.app.rack.getState().rows.map((row) => [row.job, row]));
+    expect(heads(fresh)).toEqual(heads(demo));
+    const gone = fresh.app.rack.getState().rows.filter(({ status }) => status === 'handed-over');
+    for (const { job } of gone) {
+      const findings = (await fresh.app.checkSignatures(job)).map(({ finding }) => finding);
+      expect(findings).toEqual(['good', 'good', 'good']);
+    }
+    const before = await demo.storage.holdings();
+    const after = await fresh.storage.holdings();
+    expect(after.customers).toEqual(before.customers);
+    expect(after.blobs).toEqual(before.blobs);
+    expect(after.plans).toEqual(before.plans);
+  });
+
+  test('does not go into a shop that has jobs', async () => {
+    const refused = await demo.app.readCopy(text);
+    expect(refused).toMatchObject({ ok: false, refusal: { code: 'shop-not-empty' } });
+  });
+
+  test('carries the seal code of the device that wrote it', async () => {
+    const job = demo.app.rack.getState().rows[0]?.job ?? '';
+    const code = must(await demo.app.sealCode(job));
+    expect(code.split('.')).toHaveLength(3);
+  });
+});
+
+describe('a copy that is not true is refused as a whole', () => {
+  test.each<[string, (copy: Json) => void, object]>([
+    [
+      'one letter of one entry',
+      (copy) => {
+        const event = copy.jobs?.[0]?.entries?.[0]?.event as unknown as { bike: { model: string } };
+        event.bike.model = 'Another';
+      },
+      { code: 'copy-log-damaged', damage: { code: 'entry-changed' } },
+    ],
+    [
+      'a log cut off at its end',
+      (copy) => void copy.jobs?.[5]?.entries?.pop(),
+      { code: 'copy-log-damaged' },
+    ],
+    [
+      'a plan with another figure',
+      (copy) => {
+        const plan = copy.plans?.[0]?.plan as unknown as { market: string };
+        plan.market = 'us';
+      },
+      { code: 'copy-digest-wrong' },
+    ],
+    ['a plan left out', (copy) => void copy.plans?.splice(0), { code: 'copy-plan-missing' }],
+    [
+      'a drawn signature of somebody else',
+      (copy) => {
+        const blob = copy.blobs?.[0] as unknown as { base64: string };
+        blob.base64 = 'AAAA';
+      },
+      { code: 'copy-digest-wrong' },
+    ],
+    [
+      'a customer by another name',
+      (copy) => {
+        const customer = copy.customers?.[0] as unknown as { name: string };
+        customer.name = 'Somebody Else';
+      },
+      { code: 'copy-digest-wrong' },
+    ],
+    [
+      'a person without a name',
+      (copy) => {
+        const person = copy.people?.[0] as unknown as { name: number };
+        person.name = 7;
+      },
+      { code: 'copy-malformed', place: 'people.0.name' },
+    ],
+  ])('%s', (_, change, expected) => {
+    expect(readsAs(changed(change))).toMatchObject(expected);
+  });
+
+  test.each([
+    ['no JSON', 'not a copy', { code: 'copy-not-readable' }],
+    ['another JSON', '{"a":1}', { code: 'copy-not-readable' }],
+    [
+      'a later version',
+      '{"format":"standbook-copy","version":2}',
+      { code: 'copy-of-another-version', version: 2 },
+    ],
+  ])('%s', (_, content, expected) => {
+    expect(readsAs(content)).toEqual(expected);
+  });
+});
