@@ -6,7 +6,7 @@ import { layoutOf, type NextPass, nextPass } from '../../engine/job';
 import type { PlanStep } from '../../engine/plan';
 import { type Adapter, type Figure, type RankedWrench, rankWrenches } from '../../engine/torque';
 import { writeTorqueMarking } from '../../engine/units';
-import { type KnownFigure, knownFigures, type Tool } from '../../state';
+import { knownFigures, type Tool } from '../../state';
 import { words } from '../../words';
 import { useApp, useNames } from '../app-context';
 import type { ShownJob } from '../use-job';
@@ -72,13 +72,7 @@ export function useTightening(shown: ShownJob, step: PlanStep): Tightening {
     const held = knownFigures(book, bike)[joint]?.source.kind;
     if (held === 'document' || held === 'approved') return;
     const { make, model } = bike;
-    await app.saveFigure({
-      id: `${make}|${model}|${joint}`,
-      make,
-      model,
-      joint,
-      figure: read,
-    } satisfies KnownFigure);
+    await app.saveFigure({ make, model, joint, figure: read });
   };
 
   const action: Tightening['action'] = (following, onDone) => {

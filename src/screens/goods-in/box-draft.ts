@@ -1,0 +1,179 @@
+/** What is typed about one box, and the bike it describes once every field makes sense. */
+
+import { type Bike, type BikeKind, bikeSchema, type Extra } from '../../engine/bike';
+
+export interface BoxDraft {
+  readonly make: string;
+  readonly model: string;
+  readonly kind: BikeKind;
+  readonly frameNumber: string;
+  readonly gtin: string;
+  readonly colour: string;
+  readonly size: string;
+  readonly due: string;
+  readonly cartonDamage: string;
+  readonly fork: Bike['fork']['kind'];
+  readonly frontAxle: Bike['front']['axle'];
+  readonly rearAxle: Bike['rear']['axle'];
+  readonly frontBrake: Bike['front']['brake'];
+  readonly rearBrake: Bike['rear']['brake'];
+  readonly frontTyre: string;
+  readonly rearTyre: string;
+  readonly pressure: string;
+  readonly stem: Bike['steering']['stem'];
+  readonly bar: Bike['steering']['bar'];
+  readonly gears: Bike['gears']['kind'];
+  readonly speeds: string;
+  readonly clamp: Bike['seat']['clamp'];
+  readonly post: string;
+  readonly frameMaterial: Bike['frame']['material'];
+  readonly barMaterial: Bike['frame']['material'];
+  readonly postMaterial: Bike['frame']['material'];
+  readonly steererMaterial: Bike['frame']['material'];
+  readonly extras: readonly Extra[];
+  readonly loadLimit: string;
+}
+
+/** The commonest answers for the two kinds a general shop sees most; every one can be changed. */
+const mountain = {
+  fork: 'suspension',
+  frontAxle: 'quick-release',
+  rearAxle: 'quick-release',
+  frontBrake: 'hydraulic-disc',
+  rearBrake: 'hydraulic-disc',
+  stem: 'threadless',
+  bar: 'riser',
+  gears: 'derailleur',
+  speeds: '12',
+  clamp: 'bolt',
+  post: '30.9',
+  extras: ['reflectors', 'bell', 'spoke-guard'],
+} as const satisfies Partial<BoxDraft>;
+
+const town = {
+  fork: 'rigid',
+  frontAxle: 'nutted',
+  rearAxle: 'nutted',
+  frontBrake: 'linear-pull',
+  rearBrake: 'linear-pull',
+  stem: 'quill',
+  bar: 'swept',
+  gears: 'hub',
+  speeds: '7',
+  clamp: 'bolt',
+  post: '27.2',
+  extras: ['mudguards', 'rack', 'stand', 'bell', 'reflectors', 'chainguard'],
+} as const satisfies Partial<BoxDraft>;
+
+const likeTown: readonly BikeKind[] = ['town', 'trekking', 'child', 'folding', 'cargo'];
+
+export const emptyDraft: BoxDraft = {
+  make: '',
+  model: '',
+  kind: 'mountain-hardtail',
+  frameNumber: '',
+  gtin: '',
+  colour: '',
+  size: '',
+  due: '',
+  cartonDamage: '',
+  frontTyre: '',
+  rearTyre: '',
+  pressure: '',
+  frameMaterial: 'aluminium',
+  barMaterial: 'aluminium',
+  postMaterial: 'aluminium',
+  steererMaterial: 'aluminium',
+  loadLimit: '',
+  ...mountain,
+};
+
+/** The draft after another kind was picked: its commonest answers, what was typed stays. */
+export function withKind(draft: BoxDraft, kind: BikeKind): BoxDraft {
+  return { ...draft, kind, ...(likeTown.includes(kind) ? town : mountain) };
+}
+
+/** What is known of a bike that came before under the same article number. */
+export function draftLike(bike: Bike, draft: BoxDraft): BoxDraft {
+  return {
+    ...draft,
+    make: bike.make,
+    model: bike.model,
+    kind: bike.kind,
+    colour: bike.colour ?? '',
+    size: bike.size ?? '',
+    fork: bike.fork.kind,
+    frontAxle: bike.front.axle,
+    rearAxle: bike.rear.axle,
+    frontBrake: bike.front.brake,
+    rearBrake: bike.rear.brake,
+    frontTyre: bike.front.tyre,
+    rearTyre: bike.rear.tyre,
+    pressure: bike.front.tyrePressure ?? '',
+    stem: bike.steering.stem,
+    bar: bike.steering.bar,
+    gears: bike.gears.kind,
+    speeds: String(bike.gears.speeds),
+    clamp: bike.seat.clamp,
+    post: String(bike.seat.postDiameter),
+    frameMaterial: bike.frame.material,
+    barMaterial: bike.steering.barMaterial,
+    postMaterial: bike.seat.postMaterial,
+    steererMaterial: bike.fork.steerer,
+    extras: bike.extras,
+    loadLimit: bike.loadLimit === undefined ? '' : String(bike.loadLimit),
+  };
+}
+
+export type DraftReading =
+  | { readonly ok: true; readonly bike: Bike }
+  /** The fields to look at again, by the dotted place in the description. */
+  | { readonly ok: false; readonly wrong: ReadonlySet<string> };
+
+export function readDraft(draft: BoxDraft): DraftReading {
+  const parsed = bikeSchema.safeParse(describedBy(draft));
+  if (parsed.success) return { ok: true, bike: parsed.data };
+  return { ok: false, wrong: new Set(parsed.error.issues.map(({ path }) => path.join('.'))) };
+}
+
+function describedBy(draft: BoxDraft): unknown {
+  const some = (text: string) => (text.trim() === '' ? undefined : text.trim());
+  const number = (text: string) =>
+    text.trim() === '' ? undefined : Number(text.replace(',', '.'));
+  const wheel = (axle: string, brake: string, tyre: string) => ({
+    axle,
+    brake,
+    tyre: tyre.trim(),
+    tyrePressure: some(draft.pressure),
+    ...(brake.endsWith('-disc') && { discMount: 'post', rotor: 'six-bolt' }),
+  });
+  return {
+    make: draft.make,
+    model: draft.model,
+    kind: draft.kind,
+    frameNumber: draft.frameNumber,
+    gtin: some(draft.gtin),
+    colour: some(draft.colour),
+    size: some(draft.size),
+    frame: { material: draft.frameMaterial },
+    fork: { kind: draft.fork, steerer: draft.steererMaterial },
+    front: wheel(draft.frontAxle, draft.frontBrake, draft.frontTyre),
+    rear: wheel(draft.rearAxle, draft.rearBrake, draft.rearTyre || draft.frontTyre),
+    steering: {
+      stem: draft.stem,
+      bar: draft.bar,
+      barMaterial: draft.barMaterial,
+      faceplateBolts: draft.stem === 'quill' ? 1 : 4,
+    },
+    seat: {
+      clamp: draft.clamp,
+      postMaterial: draft.postMaterial,
+      postDiameter: number(draft.post),
+    },
+    gears: { kind: draft.gears, speeds: number(draft.speeds) },
+    cranks: {},
+    pedals: {},
+    extras: draft.extras,
+    loadLimit: number(draft.loadLimit),
+  };
+}

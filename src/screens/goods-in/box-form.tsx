@@ -1,0 +1,185 @@
+/** One box, typed by hand: what names it first, what the work depends on next. */
+
+import { useEffect, useRef, useState } from 'react';
+import { useLocation } from 'wouter';
+import { useStore } from 'zustand';
+import { bikeKinds } from '../../engine/bike';
+import { words } from '../../words';
+import { useApp } from '../app-context';
+import { Button, Notice, Pick, TextField } from '../parts';
+import { routes } from '../routes';
+import { BikeFields } from './bike-fields';
+import { type BoxDraft, emptyDraft, readDraft, withKind } from './box-draft';
+import styles from './goods-in.module.css';
+
+const draftKey = 'goods-in';
+
+export function BoxForm() {
+  const app = useApp();
+  const [, go] = useLocation();
+  const kept = useStore(app.session, ({ drafts }) => drafts[draftKey]);
+  const rows = useStore(app.rack, (rack) => rack.rows);
+  const [draft, setDraft] = useState<BoxDraft>(() => draftFrom(kept));
+  const [photos, setPhotos] = useState<readonly string[]>([]);
+  const [shouldComplain, complain] = useState(false);
+  const [problem, setProblem] = useState<string>();
+  const [taken, setTaken] = useState<{ readonly job: string; readonly frame: string }>();
+  const camera = useRef<HTMLInputElement>(null);
+  const reading = readDraft(draft);
+  const isKnown = rows.some(
+    ({ frameNumber }) => frameNumber === draft.frameNumber.trim().toUpperCase(),
+  );
+  const change = (part: Partial<BoxDraft>) => {
+    const changed = { ...draft, ...part };
+    setDraft(changed);
+    app.session.getState().draft(draftKey, JSON.stringify(changed));
+  };
+  useEffect(() => app.onCode((code) => setDraft((before) => ({ ...before, gtin: code }))), [app]);
+  const wrong = (place: string, sentence: string = words.goodsIn.needed) =>
+    shouldComplain && !reading.ok && reading.wrong.has(place) ? sentence : undefined;
+
+  const photograph = async (file: File | undefined) => {
+    if (file === undefined) return;
+    const photo = await app.keepPhoto(file);
+    if (photo.ok) setPhotos([...photos, photo.value]);
+    else setProblem(words.refusal({ ...photo.refusal }));
+  };
+  const takeIn = async () => {
+    complain(true);
+    if (!reading.ok || isKnown) return setProblem(words.goodsIn.correctFirst);
+    const received = await app.receiveBox({
+      bike: reading.bike,
+      ...(draft.due !== '' && { due: draft.due }),
+      ...(draft.cartonDamage.trim() !== '' && { cartonDamage: draft.cartonDamage.trim() }),
+      photos,
+    });
+    if (!received.ok) return setProblem(words.refusal({ ...received.refusal }));
+    app.session.getState().draft(draftKey, '');
+    setTaken({ job: received.value, frame: reading.bike.frameNumber });
+    setProblem(undefined);
+    complain(false);
+    setPhotos([]);
+    setDraft({ ...draft, frameNumber: '', cartonDamage: '' });
+  };
+
+  return (
+    <div className={styles.form}>
+      {taken !== undefined && (
+        <Notice
+          as="status"
+          actions={
+            <Button onPress={() => go(routes.stand(taken.job))}>{words.goodsIn.openNow}</Button>
+          }
+        >
+          <p>{words.goodsIn.taken(taken.frame)}</p>
+        </Notice>
+      )}
+      <div className={styles.fields}>
+        <TextField
+          label={words.goodsIn.scan}
+          value={draft.gtin}
+          onChange={(gtin) => change({ gtin })}
+          error={wrong('gtin')}
+          maxLength={14}
+        />
+        <Pick
+          label={words.goodsIn.kind}
+          value={draft.kind}
+          onChange={(kind) => setDraft(withKind(draft, kind))}
+          options={bikeKinds.map((value) => ({
+            value,
+            label: words.goodsIn.answers[value] ?? value.replaceAll('-', ' '),
+          }))}
+        />
+        <TextField
+          label={words.goodsIn.make}
+          value={draft.make}
+          onChange={(make) => change({ make })}
+          error={wrong('make')}
+          maxLength={80}
+          autoCapitalize="words"
+        />
+        <TextField
+          label={words.goodsIn.model}
+          value={draft.model}
+          onChange={(model) => change({ model })}
+          error={wrong('model')}
+          maxLength={80}
+          autoCapitalize="words"
+        />
+        <TextField
+          label={words.goodsIn.frameNumber}
+          hint={words.goodsIn.frameHint}
+          value={draft.frameNumber}
+          onChange={(frameNumber) => change({ frameNumber })}
+          autoCapitalize="characters"
+          maxLength={30}
+          error={
+            isKnown && draft.frameNumber !== ''
+              ? words.goodsIn.frameTaken
+              : wrong('frameNumber', words.goodsIn.frameShape)
+          }
+        />
+        <TextField
+          label={words.goodsIn.due}
+          hint={words.goodsIn.dueHint}
+          type="datetime-local"
+          value={draft.due}
+          onChange={(due) => change({ due })}
+        />
+        <TextField
+          label={words.goodsIn.colour}
+          value={draft.colour}
+          onChange={(colour) => change({ colour })}
+          maxLength={80}
+        />
+        <TextField
+          label={words.goodsIn.size}
+          value={draft.size}
+          onChange={(size) => change({ size })}
+          maxLength={80}
+        />
+      </div>
+      <BikeFields draft={draft} onChange={change} wrong={wrong} />
+      <div className={styles.fields}>
+        <TextField
+          label={words.goodsIn.carton}
+          hint={words.goodsIn.cartonHint}
+          value={draft.cartonDamage}
+          onChange={(cartonDamage) => change({ cartonDamage })}
+          maxLength={200}
+        />
+        <div className={styles.photo}>
+          <Button onPress={() => camera.current?.click()}>{words.goodsIn.photo}</Button>
+          {photos.length > 0 && <span role="status">{words.goodsIn.photoKept(photos.length)}</span>}
+          <input
+            ref={camera}
+            type="file"
+            accept="image/*"
+            capture="environment"
+            hidden
+            onChange={(event) => void photograph(event.target.files?.[0])}
+          />
+        </div>
+      </div>
+      {problem !== undefined && (
+        <Notice as="alert">
+          <p>{problem}</p>
+        </Notice>
+      )}
+      <Button tone="solid" wide detail={words.goodsIn.takeDetail} onPress={() => void takeIn()}>
+        {words.goodsIn.take}
+      </Button>
+    </div>
+  );
+}
+
+/** What was typed before somebody walked away, where it still has the shape of a draft. */
+function draftFrom(kept: string | undefined): BoxDraft {
+  if (kept === undefined) return emptyDraft;
+  try {
+    return { ...emptyDraft, ...(JSON.parse(kept) as Partial<BoxDraft>) }; // only this form writes it
+  } catch {
+    return emptyDraft;
+  }
+}

@@ -1,0 +1,155 @@
+/** One record: its sheet to print, whether it is unaltered, what was added later, and the whole log. */
+
+import { useEffect, useState } from 'react';
+import { useStore } from 'zustand';
+import { sheetOf } from '../../engine/sheet';
+import { SheetPage } from '../../print';
+import { words } from '../../words';
+import { useApp, useNames } from '../app-context';
+import { SomebodyFirst } from '../hands';
+import { JobFrame } from '../job-frame';
+import { Button, Dialog, Notice, Page, TextField, Working } from '../parts';
+import type { ShownJob } from '../use-job';
+import { RecordLog } from './record-log';
+import styles from './records.module.css';
+
+export function Record({ job }: { readonly job: string }) {
+  return <JobFrame job={job}>{(shown) => <RecordOf shown={shown} />}</JobFrame>;
+}
+
+function RecordOf({ shown }: { readonly shown: ShownJob }) {
+  const app = useApp();
+  const { state, job, heads, entries } = shown.open;
+  const names = useNames(state.plan);
+  const shop = useStore(app.shop, ({ name }) => name);
+  const { code, drawn, customer } = useSheetExtras(shown);
+  const [isAmending, amend] = useState(false);
+  const [showsLog, showLog] = useState(false);
+  const sheet = sheetOf({
+    job,
+    state,
+    heads,
+    entries: entries.length,
+    shop,
+    nameOf: names.person,
+    customer,
+    on: app.clock.today(),
+  });
+  if (sheet === undefined) return <Page title={words.records.notFound}>{null}</Page>;
+  return (
+    <main className={styles.record}>
+      <div className={styles.tools} data-on-screen-only>
+        <Button
+          tone="solid"
+          onPress={() => app.printSheet(`${sheet.bike.frameNumber} ${sheet.record}`)}
+        >
+          {words.handOver.print}
+        </Button>
+        {sheet.isSealed && <Button onPress={() => amend(true)}>{words.records.amend}</Button>}
+        <Button pressed={showsLog} onPress={() => showLog(!showsLog)}>
+          {words.records.showLog}
+        </Button>
+        <Unaltered key={heads.join()} job={job} />
+      </div>
+      <SheetPage sheet={sheet} names={names} code={code} drawn={drawn} />
+      {showsLog && <RecordLog entries={entries} names={names} />}
+      {isAmending && <AmendDialog shown={shown} onClose={() => amend(false)} />}
+    </main>
+  );
+}
+
+/** Checked anew from the disk each time the record is opened. */
+function Unaltered({ job }: { readonly job: string }) {
+  const app = useApp();
+  const [answer, setAnswer] = useState<{ readonly isGood: boolean; readonly text: string }>();
+  useEffect(() => {
+    void app
+      .checkLog(job)
+      .then((checked) =>
+        setAnswer(
+          checked.ok
+            ? { isGood: true, text: words.records.checked(checked.value.count) }
+            : { isGood: false, text: words.refusal({ ...checked.refusal }) },
+        ),
+      );
+  }, [app, job]);
+  if (answer === undefined) return <Working>{words.records.checking}</Working>;
+  return (
+    <Notice as={answer.isGood ? 'status' : 'alert'}>
+      <p>
+        <strong>{answer.isGood ? words.records.unaltered : words.records.altered}</strong>{' '}
+        {answer.text}
+      </p>
+    </Notice>
+  );
+}
+
+/** What the sheet shows that is not in the log: the code, the customer's name and drawn signature. */
+function useSheetExtras({ open }: ShownJob) {
+  const app = useApp();
+  const { job, state, heads } = open;
+  const received = state.signatures.findLast(({ meaning }) => meaning === 'received');
+  const digest = state.handedOver?.customer;
+  const strokes = received?.strokes;
+  const [code, setCode] = useState<string>();
+  const [customer, setCustomer] = useState<string>();
+  const [drawn, setDrawn] = useState<string>();
+  const head = heads.join();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new head asks for a new code
+  useEffect(() => {
+    void app.sealCode(job).then((made) => setCode(made.ok ? made.value : undefined));
+  }, [app, job, head]);
+  useEffect(() => {
+    if (digest !== undefined) void app.customerOf(digest).then((found) => setCustomer(found?.name));
+  }, [app, digest]);
+  useEffect(() => {
+    if (strokes === undefined) return;
+    let address: string | undefined;
+    void app.photo(strokes).then((blob) => {
+      if (blob === undefined) return;
+      address = URL.createObjectURL(new Blob([blob.bytes.slice()], { type: blob.type }));
+      setDrawn(address);
+    });
+    return () => {
+      if (address !== undefined) URL.revokeObjectURL(address);
+    };
+  }, [app, strokes]);
+  return { code, customer, drawn };
+}
+
+function AmendDialog({
+  shown,
+  onClose,
+}: {
+  readonly shown: ShownJob;
+  readonly onClose: () => void;
+}) {
+  const [text, setText] = useState('');
+  return (
+    <Dialog
+      title={words.records.amendTitle}
+      closeLabel={words.app.cancel}
+      onClose={onClose}
+      actions={
+        <Button
+          tone="solid"
+          onPress={() =>
+            void shown.store.act({ kind: 'amend-record', text }).then((kept) => kept && onClose())
+          }
+        >
+          {words.records.amendButton}
+        </Button>
+      }
+    >
+      <SomebodyFirst />
+      <TextField
+        label={words.records.amendTitle}
+        hint={words.records.amendHint}
+        value={text}
+        onChange={setText}
+        lines={3}
+        maxLength={500}
+      />
+    </Dialog>
+  );
+}

@@ -1,0 +1,76 @@
+/** Where the book is kept, whether the browser promised to keep it, and how to take a copy. */
+
+import { useRef, useState } from 'react';
+import { useStore } from 'zustand';
+import { words } from '../../words';
+import { useApp } from '../app-context';
+import { Button, Notice } from '../parts';
+import styles from './shop.module.css';
+
+const answers = {
+  kept: words.shop.kept,
+  'may-be-cleared': words.shop.mayClear,
+  unknown: words.shop.notAsked,
+} as const;
+
+export function Keeping() {
+  const app = useApp();
+  const picker = useRef<HTMLInputElement>(null);
+  const { answer, used, allowed } = useStore(app.durability);
+  const { offered, installed } = useStore(app.install);
+  const hasJobs = useStore(app.rack, ({ rows }) => rows.length > 0);
+  const [said, say] = useState<string>();
+  const copy = async () => {
+    say(words.shop.copying);
+    const saved = await app.saveCopy();
+    say(saved.ok ? words.shop.copied : words.refusal({ ...saved.refusal }));
+  };
+  const read = async (file: File | undefined) => {
+    if (file === undefined) return;
+    const text = await app.readTextFile(file);
+    const answered = text.ok ? await app.readCopy(text.value) : text;
+    say(
+      answered.ok ? words.goodsIn.allTaken(answered.value) : words.refusal({ ...answered.refusal }),
+    );
+  };
+  return (
+    <section className={styles.keeping}>
+      <h2>{words.shop.keeping}</h2>
+      <p>{words.shop.keepingText}</p>
+      <p>
+        {answers[answer]}{' '}
+        {used !== undefined && allowed !== undefined && words.shop.used(size(used), size(allowed))}
+      </p>
+      {said !== undefined && (
+        <Notice as="status">
+          <p>{said}</p>
+        </Notice>
+      )}
+      <div className={styles.buttons}>
+        <Button onPress={() => void copy()}>{words.shop.copy}</Button>
+        {answer !== 'kept' && (
+          <Button onPress={() => void app.askToKeep()}>{words.shop.ask}</Button>
+        )}
+        {offered && !installed && (
+          <Button onPress={() => void app.askToInstall()}>{words.shop.install}</Button>
+        )}
+        {!hasJobs && <Button onPress={() => picker.current?.click()}>{words.shop.read}</Button>}
+        <input
+          ref={picker}
+          type="file"
+          accept=".json,application/json"
+          hidden
+          onChange={(event) => void read(event.target.files?.[0])}
+        />
+      </div>
+      {installed && <p>{words.shop.installed}</p>}
+    </section>
+  );
+}
+
+function size(bytes: number): string {
+  const mega = bytes / 1_000_000;
+  return mega >= 1000
+    ? `${words.writing.figure(mega / 1000)} GB`
+    : `${words.writing.figure(mega)} MB`;
+}

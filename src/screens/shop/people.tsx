@@ -1,0 +1,108 @@
+/** The people of the shop: who works here, who has left, and a new one with a PIN. */
+
+import { useState } from 'react';
+import { useStore } from 'zustand';
+import { type Role, roles } from '../../engine/job';
+import type { Person } from '../../state';
+import { words } from '../../words';
+import { useApp } from '../app-context';
+import { Button, Checks, Dialog, Empty, Notice, NumberPad, TextField } from '../parts';
+import styles from './shop.module.css';
+
+export function People() {
+  const people = useStore(useApp().people, ({ rows }) => rows);
+  const [isAdding, add] = useState(false);
+  return (
+    <section>
+      <div className={styles.head}>
+        <h2>{words.shop.people}</h2>
+        <Button onPress={() => add(true)}>{words.shop.addPerson}</Button>
+      </div>
+      {people.length === 0 && <Empty>{words.hands.nobody}</Empty>}
+      <ul className={styles.people}>
+        {people.map((person) => (
+          <PersonRow key={person.id} person={person} />
+        ))}
+      </ul>
+      {isAdding && <AddPerson onClose={() => add(false)} />}
+    </section>
+  );
+}
+
+function PersonRow({ person }: { readonly person: Person }) {
+  const app = useApp();
+  const { id, name, active, demoPin } = person;
+  return (
+    <li className={styles.person}>
+      <strong>{name}</strong>
+      <span>
+        {person.roles.map((role) => words.terms.roleNames[role]).join(', ')}
+        {!active && ` · ${words.shop.left}`}
+      </span>
+      <span>{demoPin !== undefined && words.sign.demoPin(demoPin)}</span>
+      {active && (
+        <Button label={`${words.shop.retire}: ${name}`} onPress={() => void app.retirePerson(id)}>
+          {words.shop.retire}
+        </Button>
+      )}
+    </li>
+  );
+}
+
+function AddPerson({ onClose }: { readonly onClose: () => void }) {
+  const app = useApp();
+  const [name, setName] = useState('');
+  const [chosen, choose] = useState<readonly Role[]>(['mechanic']);
+  const [pin, setPin] = useState('');
+  const [isBusy, setBusy] = useState(false);
+  const [problem, setProblem] = useState<string>();
+  const save = async () => {
+    setBusy(true);
+    const added = await app.addPerson({ name, roles: chosen, pin });
+    setBusy(false);
+    if (added.ok) onClose();
+    else setProblem(words.refusal({ ...added.refusal }));
+  };
+  return (
+    <Dialog
+      title={words.shop.addPerson}
+      closeLabel={words.app.cancel}
+      onClose={onClose}
+      actions={
+        <Button tone="solid" busy={isBusy} onPress={() => void save()}>
+          {words.shop.addButton}
+        </Button>
+      }
+    >
+      {problem !== undefined && (
+        <Notice as="alert">
+          <p>{problem}</p>
+        </Notice>
+      )}
+      <TextField
+        label={words.shop.personName}
+        value={name}
+        onChange={setName}
+        maxLength={80}
+        autoCapitalize="words"
+      />
+      <Checks
+        label={words.shop.roles}
+        values={chosen}
+        onChange={choose}
+        options={roles.map((value) => ({ value, label: words.terms.roleNames[value] }))}
+      />
+      <p>
+        {words.shop.pin}: {'●'.repeat(pin.length)}
+        {'○'.repeat(6 - pin.length)}
+      </p>
+      <NumberPad
+        label={words.shop.pin}
+        value={pin}
+        onChange={setPin}
+        eraseLabel={words.app.erase}
+        maxLength={6}
+      />
+    </Dialog>
+  );
+}
