@@ -27,7 +27,8 @@ export const storageContract: readonly ContractCase[] = [
     title: 'a change keeps its entries, row, plan, photos and customer together',
     async run(open) {
       const storage = open();
-      const opened = nextEntry([], 'tablet-a', { kind: 'job-opened', v: 1, plan: planDigest });
+      const event = { kind: 'job-opened', v: 1, plan: planDigest };
+      const opened = nextEntry([], 'tablet-a', event);
       const answer = await storage.changeJob('job-1', undefined, () => ({
         ok: true,
         value: {
