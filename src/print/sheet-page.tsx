@@ -21,6 +21,7 @@ export interface SheetPageProps {
 export function SheetPage({ sheet, names, code, drawn }: SheetPageProps) {
   const { bike } = sheet;
   const text = words.sheet;
+  const measured = measuredText(sheet);
   return (
     <article className={styles.sheet} lang="en">
       <header className={styles.header}>
@@ -45,13 +46,6 @@ export function SheetPage({ sheet, names, code, drawn }: SheetPageProps) {
           <Fact label={text.load}>{text.loadValue(bike.loadLimit)}</Fact>
           <Fact label={text.tyres}>{tyresText(sheet)}</Fact>
           <Fact label={text.lever}>{text.leverValue[sheet.frontBrakeLever]}</Fact>
-          {sheet.measures
-            .filter(({ unit }) => unit !== 'kPa')
-            .map(({ step, measure, name, value, unit, min, max }) => (
-              <Fact key={step + measure} label={name}>
-                {words.writing.figure(value)} {unit} ({words.writing.range({ min, max })} {unit})
-              </Fact>
-            ))}
           {sheet.firstCheck !== undefined && (
             <Fact label={text.firstCheck}>{text.by(words.date(sheet.firstCheck))}</Fact>
           )}
@@ -64,6 +58,11 @@ export function SheetPage({ sheet, names, code, drawn }: SheetPageProps) {
           <p>{text.points(sheet.steps, sheet.points.looked)}</p>
           {sheet.points.adjusted.length > 0 && (
             <p>{text.adjusted(sheet.points.adjusted.join('; '))}</p>
+          )}
+          {measured !== '' && (
+            <p>
+              {text.measured}: {measured}.
+            </p>
           )}
           {(sheet.findings.length > 0 || sheet.hasDisc) && (
             <>
@@ -139,6 +138,17 @@ function Fact({ label, children }: { readonly label: string; readonly children: 
       <dd>{children}</dd>
     </div>
   );
+}
+
+/** Pressures stand with the bike's facts; all other measures are listed here. */
+function measuredText({ measures }: Sheet): string {
+  return measures
+    .filter(({ unit }) => unit !== 'kPa')
+    .map(({ name, value, unit, min, max }) => {
+      const limit = words.writing.range({ min, max });
+      return `${lowerFirst(name)} ${words.writing.figure(value)} ${unit}${limit === '' ? '' : ` (${limit} ${unit})`}`;
+    })
+    .join('; ');
 }
 
 function tyresText({ tyres }: Sheet): string {

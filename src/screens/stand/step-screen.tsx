@@ -84,12 +84,14 @@ export function StepScreen({ shown, step, onChoose, onContents }: StepScreenProp
           </div>
         </div>
         <div className={styles.what}>
-          <p className={styles.count}>
-            {words.stand.stepOf(words.terms.zoneNames[step.zone], index + 1, steps.length)}
-          </p>
-          <h1>{step.title}</h1>
-          <StepNote state={state} step={step} />
-          <StepText step={step} tightening={tightening} />
+          <div className={styles.told}>
+            <p className={styles.count}>
+              {words.stand.stepOf(words.terms.zoneNames[step.zone], index + 1, steps.length)}
+            </p>
+            <h1>{step.title}</h1>
+            <StepNote state={state} step={step} />
+            <StepText step={step} tightening={tightening} />
+          </div>
           {step.joint !== undefined && <TorquePanel step={step} tightening={tightening} />}
           {step.joint === undefined && step.measures.length > 0 && (
             <MeasurePanel measuring={measuring} />
