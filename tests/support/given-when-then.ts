@@ -38,11 +38,11 @@ export function nothingYet(plan: JobPlan): Played {
 }
 
 export function boxed(plan: JobPlan): Played {
-  return after(nothingYet(plan), { kind: 'receive-box', bike: plan.bike });
+  return doing(nothingYet(plan), { kind: 'receive-box', bike: plan.bike });
 }
 
 export function opened(plan: JobPlan): Played {
-  return after(boxed(plan), { kind: 'open-job', plan });
+  return doing(boxed(plan), { kind: 'open-job', plan });
 }
 
 export function commandOf({ entries }: Played, asked: Asked, who: Who = imre): Command {
@@ -55,7 +55,7 @@ export function asking(played: Played, asked: Asked, who: Who = imre) {
 }
 
 /** The job after it was done; throws when it was refused. */
-export function after(played: Played, asked: Asked, who: Who = imre, device = 'tablet-a'): Played {
+export function doing(played: Played, asked: Asked, who: Who = imre, device = 'tablet-a'): Played {
   const decided = asking(played, asked, who);
   if (!decided.ok) throw new Error(`${asked.kind} refused: ${JSON.stringify(decided.refusal)}`);
   const plan = asked.kind === 'open-job' ? asked.plan : played.plan;

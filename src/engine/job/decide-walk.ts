@@ -67,6 +67,8 @@ function lookAtPoint(command: AskedOf<'look-at-point'>, state: JobState): Answer
   events.push({ kind: 'point-looked-at', v: 1, point, verdict, note: note?.trim() || undefined });
   if (verdict === 'wrong' && finding !== undefined) {
     if (finding.text.trim() === '') return refuse({ code: 'reason-missing' });
+    if (state.findings.some(({ id }) => id === finding.finding))
+      return refuse({ code: 'finding-already-raised', finding: finding.finding });
     events.push(raised(finding, point));
   }
   return ok(events);

@@ -59,11 +59,16 @@ function disturbJoints(
     if (step.joint === undefined || mark === undefined || !affected.has(step.id)) continue;
     joints[step.joint.id] = {
       ...mark,
-      passes: loosened.has(step.id) || mark.tightened === undefined ? [] : mark.passes,
+      passes: loosened.has(step.id) || !isTight(mark) ? [] : mark.passes,
       stale: mark.tightened !== undefined,
     };
   }
   return joints;
+}
+
+/** Its last pass has been made since it was last loosened. */
+function isTight({ passes }: JointMark): boolean {
+  return passes.some(({ pass, of }) => pass === of);
 }
 
 function disturbMeasures(

@@ -4,7 +4,7 @@ import type { Entry } from '../integrity';
 import { disturb } from './disturb';
 import type { EventOf, JobEvent } from './event.schema';
 import type { Finding, JobState, Mark, StepMark } from './state';
-import { stepById, stepOfJoint } from './status';
+import { standingSignature, stepById, stepOfJoint } from './status';
 
 type Evolvers = {
   [K in JobEvent['kind']]: (state: JobState, event: EventOf<K>, mark: Mark) => JobState;
@@ -78,7 +78,14 @@ const evolvers: Evolvers = {
         ...state,
         joints: {
           ...state.joints,
-          [pass.joint]: { ...joint, passes: [...joint.passes, { ...pass, ...mark }] },
+          // Two who made the same pass apart have still made one.
+          [pass.joint]: {
+            ...joint,
+            passes: [
+              ...joint.passes.filter((made) => made.pass !== pass.pass),
+              { ...pass, ...mark },
+            ],
+          },
         },
       },
       mark,
@@ -106,7 +113,9 @@ const evolvers: Evolvers = {
     );
   },
   'measure-taken': (state, { at, measure, value, unit, judged }, mark) => ({
-    ...(stepById(state, at) === undefined ? state : withBuilder(state, mark)),
+    ...(stepById(state, at) === undefined || standingSignature(state, 'built') !== undefined
+      ? state
+      : withBuilder(state, mark)),
     measures: {
       ...state.measures,
       [`${at}.${measure}`]: { ...mark, value, unit, judged, stale: false },
@@ -130,7 +139,11 @@ const evolvers: Evolvers = {
   'job-resumed': (state) => ({ ...state, hold: undefined }),
   signed: (state, { kind: _, v: __, ...signature }, mark) => ({
     ...(signature.meaning === 'built' ? withBuilder(state, mark) : state),
-    signatures: [...state.signatures, { ...signature, ...mark, stale: false }],
+    // Rework on another tablet that the signer had not seen: the signature does not cover it.
+    signatures: [
+      ...state.signatures,
+      { ...signature, ...mark, stale: signature.meaning !== 'received' && hasRework(state) },
+    ],
   }),
   'sent-back': (state, { steps, points, reason }, mark) => ({
     ...disturb(state, { steps, points }, { ...mark, from: steps[0] ?? points[0] ?? '', reason }),
@@ -151,8 +164,22 @@ function withStep(state: JobState, step: string, mark: StepMark): JobState {
 }
 
 function withStepDone(state: JobState, step: string, mark: Mark): JobState {
-  const before = state.steps[step]?.done ?? [];
-  return withBuilder(withStep(state, step, { standing: 'done', done: [...before, mark] }), mark);
+  const { done = [], disturbed } = state.steps[step] ?? {};
+  return withBuilder(
+    withStep(state, step, {
+      standing: 'done',
+      done: [...done, mark],
+      ...(disturbed && { disturbed }),
+    }),
+    mark,
+  );
+}
+
+function hasRework({ steps, points }: JobState): boolean {
+  return (
+    Object.values(steps).some(({ standing }) => standing !== 'done') ||
+    Object.values(points).some(({ stale }) => stale)
+  );
 }
 
 /** Only work before the built signature makes a builder; what the second checker does at the bike does not. */
@@ -167,7 +194,7 @@ function withFinding(state: JobState, id: string, change: (finding: Finding) => 
   };
 }
 
-/** What was put right must be looked at again: the point, or the step's own points, go stale with it. */
+/** What was put right at a point is looked at again, unless it was only something to tell the customer. */
 function closeFinding(state: JobState, id: string, how: string, mark: Mark): JobState {
   const closed = withFinding(state, id, (finding) => ({ ...finding, closed: { ...mark, how } }));
   const finding = state.findings.find((candidate) => candidate.id === id);
