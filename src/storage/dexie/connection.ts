@@ -16,6 +16,9 @@ export interface Connection {
   close(): void;
 }
 
+/** Milliseconds. */
+const momentToUnblock = 300;
+
 export function createConnection(database: Database): Connection {
   const listeners = new Set<(refusal: StorageRefusal) => void>();
   let standing: 'usable' | 'outdated' | 'closed' = 'usable';
@@ -30,6 +33,13 @@ export function createConnection(database: Database): Connection {
     standing = 'outdated';
     database.close();
     tell({ code: 'storage-outdated' });
+  });
+
+  let isBlocked = false;
+  let heardBlocked = (): void => undefined;
+  database.on('blocked', () => {
+    isBlocked = true;
+    heardBlocked();
   });
 
   /** Refuses instead of waiting without end when another tab holds an older database open. */
@@ -48,6 +58,7 @@ export function createConnection(database: Database): Connection {
     } catch (error) {
       return refusalOfError(error);
     }
+    isBlocked = false;
     // Dexie opens a newer database with older code; we do not.
     if (database.backendDB().version < (schemaEpoch + 1) * 10) return undefined;
     standing = 'outdated';
@@ -55,9 +66,12 @@ export function createConnection(database: Database): Connection {
     return { code: 'storage-outdated' };
   }
 
+  /** The browser says it once for each opening; whoever asks while it lasts is told after a moment. */
   function blocked(): Promise<StorageRefusal> {
     return new Promise((resolve) => {
-      database.on('blocked', () => resolve({ code: 'storage-blocked' }));
+      const answer = () => resolve({ code: 'storage-blocked' });
+      heardBlocked = answer;
+      if (isBlocked) setTimeout(answer, momentToUnblock);
     });
   }
 
