@@ -1,6 +1,5 @@
-/** Builds whole bikes tap by tap on the real storage, and after each tap makes one bare put of the same entries. */
+/** Builds whole bikes tap by tap on the real storage, and after each tap writes the same entries in the barest way. */
 
-import type { Entry } from '../../../src/engine/integrity';
 import type { JobPlan } from '../../../src/engine/job';
 import type { Wrench } from '../../../src/engine/torque';
 import { createClock } from '../../../src/platform/clock';
@@ -10,11 +9,12 @@ import {
   createPerform,
   does,
   type Perform,
-  type PerformPorts,
+  type Performed,
   workThrough,
 } from '../../../src/state';
+import type { Storage } from '../../../src/storage/contract';
 import { createDexieStorage } from '../../../src/storage/dexie/dexie-storage';
-import { openBareStore, putBare } from './bare-put';
+import { appendBare, openBareStores, putBare } from './bare-put';
 
 export interface TapsAsked {
   readonly plan: JobPlan;
@@ -22,34 +22,31 @@ export interface TapsAsked {
   readonly jobs: number;
 }
 
-/** Milliseconds, tap by tap; the put at the same place followed that tap. */
-export interface TapsTimed {
-  readonly taps: readonly number[];
-  readonly puts: readonly number[];
-  /** Taps that wrote one entry: the same number of entries as the put. */
-  readonly singleTaps: readonly number[];
+/** Milliseconds of one tap, and of the two bare writes that followed it. */
+export interface TapTimed {
+  readonly tap: number;
+  readonly put: number;
+  readonly append: number;
+  /** How many entries the tap wrote. */
   readonly entries: number;
 }
 
 declare global {
   interface Window {
-    timeTaps(asked: TapsAsked): Promise<TapsTimed>;
+    timeTaps(asked: TapsAsked): Promise<readonly TapTimed[]>;
   }
 }
 
 window.timeTaps = async ({ plan, wrenches, jobs }) => {
   const storage = createDexieStorage('taps');
-  const bare = await openBareStore('bare');
+  const bare = await openBareStores('bare');
   const clock = createClock();
-  const timed = {
-    taps: [] as number[],
-    puts: [] as number[],
-    singleTaps: [] as number[],
-    entries: 0,
-  };
-
-  const perform = timedPerform({ storage, clock, device: newId() }, timed, (entry) =>
-    putBare(bare, entry),
+  const timed: TapTimed[] = [];
+  const perform = timedPerform(
+    createPerform({ storage, clock, device: newId() }),
+    async (performed, tap) => {
+      timed.push({ tap, ...(await timeBareWrites(bare, storage, performed)) });
+    },
   );
   for (let n = 0; n < jobs; n += 1) {
     const person = { id: 'builder', roles: ['mechanic'] as const };
@@ -62,26 +59,35 @@ window.timeTaps = async ({ plan, wrenches, jobs }) => {
   return timed;
 };
 
-/** From the tap to the answer that it is on the disk; then one bare put of the tap's first entry. */
+/** From the tap to the answer that it is on the disk. */
 function timedPerform(
-  ports: PerformPorts,
-  timed: { taps: number[]; puts: number[]; singleTaps: number[]; entries: number },
-  put: (entry: Entry) => Promise<void>,
+  perform: Perform,
+  onDone: (performed: Performed, tap: number) => Promise<void>,
 ): Perform {
-  const perform = createPerform(ports);
   return async (...asked) => {
     const tapped = performance.now();
     const done = await perform(...asked);
     const tap = performance.now() - tapped;
-    const [first] = done.ok ? done.value.entries : [];
-    if (!done.ok || first === undefined) return done;
-
-    const began = performance.now();
-    await put(first);
-    timed.puts.push(performance.now() - began);
-    timed.taps.push(tap);
-    if (done.value.entries.length === 1) timed.singleTaps.push(tap);
-    timed.entries += done.value.entries.length;
+    if (done.ok) await onDone(done.value, tap);
     return done;
   };
+}
+
+async function timeBareWrites(
+  bare: IDBDatabase,
+  storage: Storage,
+  { entries }: Performed,
+): Promise<Omit<TapTimed, 'tap'>> {
+  const [first] = entries;
+  const row = first && (await storage.row(first.job));
+  if (first === undefined || row === undefined) throw new Error('a tap leaves an entry and a row');
+  const put = await duration(() => putBare(bare, first));
+  const append = await duration(() => appendBare(bare, entries, row));
+  return { put, append, entries: entries.length };
+}
+
+async function duration(work: () => Promise<void>): Promise<number> {
+  const began = performance.now();
+  await work();
+  return performance.now() - began;
 }
