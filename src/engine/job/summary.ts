@@ -26,6 +26,7 @@ export interface JobSummary {
   readonly model: string;
   readonly kind: BikeKind;
   readonly frameNumber: string;
+  readonly gtin?: string | undefined;
   readonly colour?: string | undefined;
   readonly size?: string | undefined;
   /** ISO local date and time, as promised; absent when nobody promised. */
@@ -56,6 +57,7 @@ export function summaryOf(
     model: bike.model,
     kind: bike.kind,
     frameNumber: bike.frameNumber,
+    gtin: bike.gtin,
     colour: bike.colour,
     size: bike.size,
     due: state.due,

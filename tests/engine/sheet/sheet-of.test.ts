@@ -1,0 +1,167 @@
+import { describe, expect, test } from 'vitest';
+import { digestOf, headsOf } from '../../../src/engine/integrity';
+import { recordCode } from '../../../src/engine/job';
+import { type SheetInput, sheetOf } from '../../../src/engine/sheet';
+import { figureSchema } from '../../../src/engine/torque';
+import {
+  boxed,
+  doing,
+  met,
+  nothingYet,
+  opened,
+  type Played,
+  sunniva,
+} from '../../support/given-when-then';
+import {
+  built,
+  builtAndSigned,
+  handedOver,
+  seedPlan,
+  smallPlan,
+  walked,
+} from '../../support/small-job';
+
+function printed(job: Played, changes: Partial<SheetInput> = {}) {
+  const sheet = sheetOf(inputOf(job, changes));
+  if (sheet === undefined) throw new Error('a sheet was expected');
+  return sheet;
+}
+
+function inputOf({ state, entries }: Played, changes: Partial<SheetInput> = {}): SheetInput {
+  return {
+    job: 'job-1',
+    state,
+    heads: headsOf(entries),
+    entries: entries.length,
+    shop: 'Quay Street Cycles',
+    nameOf: (person) => `Name of ${person}`,
+    customer: 'Ada Linden',
+    on: '2026-03-02',
+    ...changes,
+  };
+}
+
+const sealed = handedOver();
+
+describe('joints', () => {
+  test('[S1] whose failure can hurt stand with figure, source, wrench and set point', () => {
+    const { joints, otherJoints } = printed(sealed);
+    const axle = joints.find(({ name }) => name === 'the front-axle');
+    expect(axle).toEqual({
+      name: 'the front-axle',
+      bolts: 1,
+      thread: 'M5',
+      figure: { min: 8, max: 12, source: { kind: 'part', printed: '8–12 N·m' } },
+      onScale: 10,
+      unit: 'N·m',
+      wrench: 'small',
+      adapter: undefined,
+    });
+    expect(joints.map(({ name }) => name)).toEqual(['the front-axle', 'the stem-bolts']);
+    expect(otherJoints).toBe(1);
+  });
+
+  test.each<[bike: 'mountain' | 'town']>([['mountain'], ['town']])(
+    '[S1] of the whole plan of a %s bike: every one that can hurt is listed, the rest counted',
+    (bike) => {
+      const plan = seedPlan(bike);
+      const { joints, otherJoints } = printed(built(opened(plan)));
+      const tightened = plan.steps.flatMap(({ joint }) => joint ?? []);
+      const names = tightened.filter(({ risk }) => risk === 'A').map(({ name }) => name);
+      expect(names.length).toBeGreaterThan(3);
+      expect(joints.map(({ name }) => name)).toEqual(names);
+      expect(joints.length + otherJoints).toBe(tightened.length);
+    },
+  );
+
+  test('[S2] tightened to a usual range stand as such, with who accepted it, whatever their risk', () => {
+    const source = { kind: 'usual', acceptedBy: 'imre' } as const;
+    const figure = figureSchema.parse({ min: 4, max: 6, source });
+    const job = built(
+      doing(opened(smallPlan), { kind: 'enter-figure', joint: 'lever-bolts', figure }),
+    );
+    const { joints, otherJoints } = printed(job);
+    expect(joints.find(({ name }) => name === 'the lever-bolts')?.figure.source).toEqual(source);
+    expect(otherJoints).toBe(0);
+  });
+});
+
+describe('findings', () => {
+  test('[S3] stand with severity, and how they were put right or who let them go and why', () => {
+    const raise = (finding: string, severity: 'stop-ride' | 'before-hand-over' | 'tell-customer') =>
+      ({ kind: 'raise-finding', finding, severity, text: `Text of ${finding}.` }) as const;
+    let job = doing(walked(built(opened(smallPlan))), raise('a', 'stop-ride'));
+    job = doing(doing(job, raise('b', 'before-hand-over')), raise('c', 'tell-customer'));
+    job = doing(job, { kind: 'close-finding', finding: 'a', how: 'Mended.' });
+    job = doing(job, { kind: 'allow-finding', finding: 'b', reason: 'Known.' }, sunniva);
+    expect(printed(job).findings).toEqual([
+      { severity: 'stop-ride', text: 'Text of a.', closed: 'Mended.', allowed: undefined },
+      {
+        severity: 'before-hand-over',
+        text: 'Text of b.',
+        closed: undefined,
+        allowed: { by: 'Name of sunniva', reason: 'Known.' },
+      },
+      { severity: 'tell-customer', text: 'Text of c.', closed: undefined, allowed: undefined },
+    ]);
+  });
+});
+
+describe('the page', () => {
+  test('[S4] is the same from the same entries in another order', () => {
+    const again = met({ ...sealed, entries: [...sealed.entries].reverse() }, sealed);
+    expect(printed(again)).toEqual(printed(sealed));
+    expect(printed(sealed)).toMatchObject({
+      record: recordCode('job-1'),
+      frontBrakeLever: 'right',
+      firstCheck: '2026-04-13',
+      tyres: { front: 300, rear: undefined },
+      steps: 8,
+      points: { looked: 4, adjusted: [] },
+      kept: ['the manual'],
+      axles: ['quick-release'],
+      hasDisc: true,
+      isSealed: true,
+    });
+  });
+
+  test('[S5] is whole without the name of a customer who was erased', () => {
+    const whole = printed(sealed);
+    const erased = printed(sealed, { customer: undefined });
+    expect(whole.signatures.map(({ meaning, name }) => [meaning, name])).toEqual([
+      ['built', 'A name'],
+      ['checked', 'A name'],
+      ['received', 'Ada Linden'],
+    ]);
+    expect(JSON.stringify(erased)).not.toContain('Ada Linden');
+    const signatures = whole.signatures.map((one) =>
+      one.meaning === 'received' ? { ...one, name: undefined } : one,
+    );
+    expect(erased).toEqual({ ...whole, signatures });
+  });
+
+  test('[S6] carries the digest of the head of its log, and another one after an amendment', () => {
+    const last = sealed.entries.at(-1)?.id;
+    expect(printed(sealed)).toMatchObject({ seal: last, entries: sealed.entries.length });
+    const amended = doing(sealed, { kind: 'amend-record', text: 'The pedals were ours.' });
+    expect(printed(amended).seal).toBe(amended.entries.at(-1)?.id);
+    expect(printed(amended).seal).not.toBe(last);
+    expect(printed(amended).amendments).toMatchObject([
+      { text: 'The pedals were ours.', by: 'Name of imre' },
+    ]);
+  });
+
+  test('[S6] carries one digest over all heads where two tablets have not met', () => {
+    const one = doing(sealed, { kind: 'amend-record', text: 'One.' }, sunniva, 'tablet-a');
+    const other = doing(sealed, { kind: 'amend-record', text: 'Other.' }, sunniva, 'tablet-b');
+    const apart = met(one, other);
+    const heads = [one.entries.at(-1)?.id ?? '', other.entries.at(-1)?.id ?? ''].sort();
+    expect(printed(apart).seal).toBe(digestOf(heads));
+  });
+
+  test('[S6] is no sealed record before the hand-over, and is none before the job is opened', () => {
+    expect(printed(builtAndSigned())).toMatchObject({ isSealed: false, date: '2026-03-02' });
+    for (const job of [nothingYet(smallPlan), boxed(smallPlan)])
+      expect(sheetOf(inputOf(job))).toBeUndefined();
+  });
+});
