@@ -5,16 +5,14 @@ import '@fontsource/barlow/500.css';
 import '@fontsource/barlow/600.css';
 import '@fontsource/barlow/700.css';
 import { createRoot } from 'react-dom/client';
-import { readDeliveryList } from './exchange/delivery-list';
-import { readCopy } from './exchange/read-copy';
 import { loadCatalogue, loadDemoSeeds } from './exchange/seeds';
-import { writeCopy } from './exchange/write-copy';
 import { photoFrom } from './platform/camera';
 import { createClock } from './platform/clock';
 import { askToKeep, readDurability } from './platform/durability';
 import { readTextFile, saveFile } from './platform/files';
 import { deviceId, newId } from './platform/ids';
-import { createKeys } from './platform/keys';
+import type { KeyShelf } from './platform/key-shelf';
+import type { Keys } from './platform/keys';
 import { printPage } from './platform/print';
 import { createPictureScanner, onScannedCode } from './platform/scanner';
 import { keepAwake } from './platform/wake-lock';
@@ -37,12 +35,13 @@ async function start(place: HTMLElement): Promise<void> {
     clock: createClock(),
     newId,
     device: await deviceId(storage.keys),
-    keys: createKeys(storage.keys),
+    keys: keysWhenNeeded(storage.keys),
     loadCatalogue,
     loadDemoSeeds,
-    readDeliveryList,
-    writeCopy,
-    readCopy,
+    readDeliveryList: async (text, known) =>
+      (await import('./exchange/delivery-list')).readDeliveryList(text, known),
+    writeCopy: async (copy) => (await import('./exchange/write-copy')).writeCopy(copy),
+    readCopy: async (text) => (await import('./exchange/read-copy')).readCopy(text),
     readTextFile,
     saveFile,
     printPage,
@@ -59,6 +58,21 @@ async function start(place: HTMLElement): Promise<void> {
     onLeaving,
   });
   createRoot(place).render(<StandbookApp app={app} />);
+}
+
+/** Signing is needed a few times a day: its code is fetched from the device at the first of them. */
+function keysWhenNeeded(shelf: KeyShelf): Keys {
+  let made: Promise<Keys> | undefined;
+  const keys = () => {
+    made ??= import('./platform/keys').then(({ createKeys }) => createKeys(shelf));
+    return made;
+  };
+  return {
+    createFor: async (person, pin) => (await keys()).createFor(person, pin),
+    signAs: async (person, pin, payload) => (await keys()).signAs(person, pin, payload),
+    signAsDevice: async (payload) => (await keys()).signAsDevice(payload),
+    verify: async (jws, person) => (await keys()).verify(jws, person),
+  };
 }
 
 function onLeaving(listener: () => void): () => void {

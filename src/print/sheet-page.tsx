@@ -50,6 +50,7 @@ export function SheetPage({ sheet, names, code, drawn }: SheetPageProps) {
             <Fact label={text.firstCheck}>{text.by(words.date(sheet.firstCheck))}</Fact>
           )}
         </dl>
+        <div className={styles.qr}>{code !== undefined && <Qr text={code} title={text.qr} />}</div>
       </div>
       <SheetJoints sheet={sheet} names={names} />
       <div className={styles.columns}>
@@ -57,7 +58,7 @@ export function SheetPage({ sheet, names, code, drawn }: SheetPageProps) {
           <h2>{text.looked}</h2>
           <p>{text.points(sheet.steps, sheet.points.looked)}</p>
           {sheet.points.adjusted.length > 0 && (
-            <p>{text.adjusted(sheet.points.adjusted.join('; '))}</p>
+            <p>{text.adjusted(sheet.points.adjusted.map(withoutStop).join('; '))}</p>
           )}
           {measured !== '' && (
             <p>
@@ -119,9 +120,6 @@ export function SheetPage({ sheet, names, code, drawn }: SheetPageProps) {
               </p>
             </div>
           ))}
-          <div className={styles.qr}>
-            {code !== undefined && <Qr text={code} title={text.qr} />}
-          </div>
         </div>
         <p className={styles.seal}>
           {text.seal(grouped(sheet.seal), sheet.entries)} · {sheet.record}
@@ -144,10 +142,7 @@ function Fact({ label, children }: { readonly label: string; readonly children: 
 function measuredText({ measures }: Sheet): string {
   return measures
     .filter(({ unit }) => unit !== 'kPa')
-    .map(({ name, value, unit, min, max }) => {
-      const limit = words.writing.range({ min, max });
-      return `${lowerFirst(name)} ${words.writing.figure(value)} ${unit}${limit === '' ? '' : ` (${limit} ${unit})`}`;
-    })
+    .map(({ name, value, unit }) => `${lowerFirst(name)} ${words.writing.figure(value)} ${unit}`)
     .join('; ');
 }
 
@@ -163,8 +158,14 @@ function tyresText({ tyres }: Sheet): string {
 }
 
 function findingText({ text, closed, allowed }: SheetFinding): string {
-  if (allowed !== undefined) return words.sheet.allowed(text, allowed.by, allowed.reason);
-  return closed === undefined ? text : words.sheet.closed(text, closed);
+  const found = withoutStop(text);
+  if (allowed !== undefined) return words.sheet.allowed(found, allowed.by, allowed.reason);
+  return closed === undefined ? text : words.sheet.closed(found, closed);
+}
+
+/** What was typed may end in a full stop; the sentence round it has its own. */
+function withoutStop(text: string): string {
+  return text.trim().replace(/\.$/, '');
 }
 
 function lowerFirst(text: string): string {

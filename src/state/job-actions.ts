@@ -5,6 +5,7 @@ import { verifyLog } from '../engine/integrity';
 import type { JobState } from '../engine/job';
 import type { Person } from '../storage/contract';
 import { createJobStores } from './job-stores';
+import { loadJob } from './load-job';
 import { createPerform, type Performed } from './perform';
 import type { AppPorts } from './ports';
 import { receiveBox, receiveDelivery } from './receive-boxes';
@@ -51,7 +52,7 @@ export function createJobActions(
         const rows = () => figures.getState().rows;
         return stateIn(await startJob({ ...withPerform, figures: rows, market }, job, actor));
       }),
-    readDeliveryList(text) {
+    async readDeliveryList(text) {
       const known = rack.getState().rows.map(({ frameNumber }) => frameNumber);
       return ports.readDeliveryList(text, {
         knownFrameNumbers: new Set(known),
@@ -81,6 +82,7 @@ export function createJobActions(
     },
     checkSignatures: (job) => checkSignatures(ports, job),
     sealCode: (job) => sealCode(ports, job),
+    bikeOf: async (job) => (await loadJob(storage, job))?.state.bike,
     findByFrameNumber: (text) => storage.findByFrameNumber(text.trim().toUpperCase()),
     customerOf: (digest) => storage.customers.get(digest),
     photo: (digest) => storage.blob(digest),

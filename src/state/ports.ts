@@ -106,13 +106,13 @@ export interface AppPorts {
   readonly readDeliveryList: (
     text: string,
     known: { readonly knownFrameNumbers: ReadonlySet<string>; readonly today: string },
-  ) => Result<DeliveryReading, DeliveryListRefusal>;
+  ) => Promise<Result<DeliveryReading, DeliveryListRefusal>>;
   readonly writeCopy: (copy: {
     readonly holdings: Holdings;
     readonly publicKeys: readonly { readonly id: string; readonly keys: readonly unknown[] }[];
     readonly at: string;
-  }) => string;
-  readonly readCopy: (text: string) => Result<Holdings, CopyRefusal>;
+  }) => Promise<string>;
+  readonly readCopy: (text: string) => Promise<Result<Holdings, CopyRefusal>>;
   readonly readTextFile: (file: Blob) => Promise<Result<string, FileNotText>>;
   readonly saveFile: (file: {
     readonly name: string;

@@ -2,6 +2,7 @@
 
 import type { StoreApi } from 'zustand/vanilla';
 import type { Result } from '../engine/base';
+import type { Bike } from '../engine/bike';
 import type { LogDamaged, WholeLog } from '../engine/integrity';
 import type { JobState } from '../engine/job';
 import type { MarketRules } from '../engine/market';
@@ -66,7 +67,7 @@ export interface JobActions {
   /** Resolves the plan for this bike and freezes it. */
   startJob(job: string): Promise<Result<JobState, StartRefusal | NobodyAtTheStand>>;
   /** Reads, keeps nothing. */
-  readDeliveryList(text: string): Result<DeliveryReading, DeliveryListRefusal>;
+  readDeliveryList(text: string): Promise<Result<DeliveryReading, DeliveryListRefusal>>;
   /** All in one transaction; answers how many. */
   keepDeliveries(
     rows: readonly DeliveredBike[],
@@ -86,6 +87,8 @@ export interface JobActions {
   checkSignatures(job: string): Promise<readonly SignatureChecked[]>;
   /** A compact JWS for the sheet's QR. */
   sealCode(job: string): Promise<Result<string, KeysUnavailable | JobMissing>>;
+  /** What the bike of a job is; the one the rack holds under an article number, for example. */
+  bikeOf(job: string): Promise<Bike | undefined>;
   findByFrameNumber(text: string): Promise<readonly JobRow[]>;
   customerOf(digest: string): Promise<Customer | undefined>;
   photo(digest: string): Promise<KeptBlob | undefined>;

@@ -2,7 +2,6 @@
 
 import { ok, type Result } from '../engine/base';
 import type { StorageRefusal } from '../storage/contract';
-import { openDemoShop } from './demo-shop';
 import { figureKey } from './figure-book';
 import { startOwnShop } from './own-shop';
 import { addPerson, changePin, retirePerson } from './people';
@@ -26,7 +25,9 @@ export function createShopActions(ports: AppPorts, { session }: LivingData): Sho
     retirePerson: (id) => retirePerson(storage, id),
     loadCatalogue,
     loadMarkets: async () => (await loadCatalogue()).markets,
-    openDemoShop: (onProgress) => openDemoShop(ports, onProgress),
+    // Needed once in the life of a tablet, so it is not in everybody's way.
+    openDemoShop: async (onProgress) =>
+      (await import('./demo-shop')).openDemoShop(ports, onProgress),
     async startOwnShop(own) {
       const started = await startOwnShop(ports, own);
       if (started.ok) session.getState().come(started.value.id);

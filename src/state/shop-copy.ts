@@ -18,7 +18,7 @@ export async function saveCopy({
     publicKeys: (await storage.keys.all()).flatMap(publicKeysIn),
   }));
   if (!read.ok) return read;
-  const content = writeCopy({ ...read.value, at: clock.now().claimed });
+  const content = await writeCopy({ ...read.value, at: clock.now().claimed });
   saveFile({ name: `standbook-${clock.today()}.json`, type: 'application/json', content });
   return ok(true);
 }
@@ -27,7 +27,7 @@ export async function readCopy(
   { storage, readCopy: read }: CopyPorts,
   text: string,
 ): Promise<Result<number, CopyRefusal | ShopNotEmpty | StorageRefusal>> {
-  const copy = read(text);
+  const copy = await read(text);
   if (!copy.ok) return copy;
   const taken = await storage.takeIn(copy.value);
   return taken.ok ? ok(copy.value.rows.length) : taken;

@@ -88,13 +88,13 @@ describe('a delivery', () => {
 
   test('is kept in one transaction, and known the next time', async () => {
     const { app } = await openedShop();
-    const { rows } = must(app.readDeliveryList(text));
+    const { rows } = must(await app.readDeliveryList(text));
     await settled();
     expect(app.rack.getState().rows).toEqual([]);
     expect(must(await app.keepDeliveries(rows))).toBe(12);
     await settled();
     expect(app.rack.getState().rows.map(({ status }) => status)).toEqual(Array(12).fill('boxed'));
-    const again = must(app.readDeliveryList(text));
+    const again = must(await app.readDeliveryList(text));
     expect(again.rows).toEqual([]);
     expect(new Set(again.refused.map(({ code }) => code))).toEqual(new Set(['frame-number-known']));
   });
@@ -107,7 +107,7 @@ describe('a delivery', () => {
         addJobs: async () => ({ ok: false, refusal: { code: 'storage-full' } }),
       },
     });
-    const { rows } = must(app.readDeliveryList(text));
+    const { rows } = must(await app.readDeliveryList(text));
     expect(await app.keepDeliveries(rows)).toMatchObject({ refusal: { code: 'storage-full' } });
   });
 });

@@ -1,15 +1,15 @@
 /** One box, typed by hand: what names it first, what the work depends on next. */
 
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useEffectEvent, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useStore } from 'zustand';
 import { bikeKinds } from '../../engine/bike';
 import { words } from '../../words';
 import { useApp } from '../app-context';
+import { BikeFields } from '../bike-fields';
+import { type BoxDraft, draftLike, emptyDraft, readDraft, withKind } from '../box-draft';
 import { Button, Notice, Pick, TextField } from '../parts';
 import { routes } from '../routes';
-import { BikeFields } from './bike-fields';
-import { type BoxDraft, emptyDraft, readDraft, withKind } from './box-draft';
 import styles from './goods-in.module.css';
 
 const draftKey = 'goods-in';
@@ -34,7 +34,17 @@ export function BoxForm() {
     setDraft(changed);
     app.session.getState().draft(draftKey, JSON.stringify(changed));
   };
-  useEffect(() => app.onCode((code) => setDraft((before) => ({ ...before, gtin: code }))), [app]);
+  const [known, setKnown] = useState<string>();
+  /** A bike that came before under the same article number describes this one. */
+  const scan = async (gtin: string) => {
+    change({ gtin });
+    const row = rows.find((one) => one.gtin !== undefined && one.gtin === gtin.trim());
+    const bike = row && (await app.bikeOf(row.job));
+    setKnown(bike && words.goodsIn.scanned(bike.make, bike.model));
+    if (bike !== undefined) change({ ...draftLike(bike, draft), gtin });
+  };
+  const scanned = useEffectEvent((code: string) => void scan(code));
+  useEffect(() => app.onCode((code) => scanned(code)), [app]);
   const wrong = (place: string, sentence: string = words.goodsIn.needed) =>
     shouldComplain && !reading.ok && reading.wrong.has(place) ? sentence : undefined;
 
@@ -78,7 +88,8 @@ export function BoxForm() {
         <TextField
           label={words.goodsIn.scan}
           value={draft.gtin}
-          onChange={(gtin) => change({ gtin })}
+          onChange={(gtin) => void scan(gtin)}
+          hint={known}
           error={wrong('gtin')}
           maxLength={14}
         />

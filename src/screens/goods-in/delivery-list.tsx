@@ -19,7 +19,7 @@ export function DeliveryList() {
     setTaken(undefined);
     setReading(undefined);
     const text = await app.readTextFile(file);
-    const answer = text.ok ? app.readDeliveryList(text.value) : text;
+    const answer = text.ok ? await app.readDeliveryList(text.value) : text;
     setProblem(answer.ok ? undefined : words.refusal({ ...answer.refusal }));
     if (answer.ok) setReading(answer.value);
     if (picker.current !== null) picker.current.value = '';

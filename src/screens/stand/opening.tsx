@@ -6,6 +6,7 @@ import { words } from '../../words';
 import { useApp, useNames } from '../app-context';
 import { ActionBar, Facts, Notice, Page } from '../parts';
 import type { ShownJob } from '../use-job';
+import { DescribeDialog } from './describe-dialog';
 import styles from './stand.module.css';
 
 export function Opening({ shown }: { readonly shown: ShownJob }) {
@@ -13,6 +14,7 @@ export function Opening({ shown }: { readonly shown: ShownJob }) {
   const { state, job } = shown.open;
   const names = useNames(state.plan);
   const [busy, setBusy] = useState(false);
+  const [isCorrecting, correct] = useState(false);
   const [refused, setRefused] = useState<{ code: string }>();
   const { bike } = state;
   if (bike === undefined) return null;
@@ -27,6 +29,7 @@ export function Opening({ shown }: { readonly shown: ShownJob }) {
       title={`${bike.make} ${bike.model}`}
       bar={
         <ActionBar
+          aside={[{ label: words.opening.correct, onPress: () => correct(true) }]}
           action={{
             label: words.opening.open,
             detail: busy ? words.opening.working : words.opening.openDetail,
@@ -47,11 +50,11 @@ export function Opening({ shown }: { readonly shown: ShownJob }) {
           facts={[
             { label: words.goodsIn.frameNumber, value: bike.frameNumber },
             { label: words.opening.due, value: dueText(state.due) },
-            { label: words.goodsIn.axle, value: `${bike.front.axle}, ${bike.rear.axle}` },
-            { label: words.goodsIn.brake, value: `${bike.front.brake}, ${bike.rear.brake}` },
+            { label: words.goodsIn.axle, value: both(bike.front.axle, bike.rear.axle) },
+            { label: words.goodsIn.brake, value: both(bike.front.brake, bike.rear.brake) },
             { label: words.goodsIn.steering, value: `${bike.steering.stem}, ${bike.steering.bar}` },
             { label: words.goodsIn.gears, value: `${bike.gears.kind}, ${bike.gears.speeds}` },
-            { label: words.goodsIn.tyre, value: `${bike.front.tyre}, ${bike.rear.tyre}` },
+            { label: words.goodsIn.tyre, value: both(bike.front.tyre, bike.rear.tyre) },
             ...(state.received?.cartonDamage === undefined
               ? []
               : [{ label: words.opening.cartonDamage, value: state.received.cartonDamage }]),
@@ -61,8 +64,16 @@ export function Opening({ shown }: { readonly shown: ShownJob }) {
       <Notice>
         <p>{words.opening.caution}</p>
       </Notice>
+      {isCorrecting && <DescribeDialog shown={shown} bike={bike} onClose={() => correct(false)} />}
     </Page>
   );
+}
+
+function both(front: string, rear: string): string {
+  const plain = (answer: string) => answer.replaceAll(/(?<=[a-z])-(?=[a-z])/g, ' ');
+  return front === rear
+    ? plain(front)
+    : `${words.sheet.front} ${plain(front)}, ${words.sheet.rear} ${plain(rear)}`;
 }
 
 function dueText(due: string | undefined): string {

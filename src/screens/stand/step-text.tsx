@@ -18,12 +18,12 @@ export function StepText({
   return (
     <>
       <p className={styles.how}>{step.how}</p>
-      <Facts facts={factsOf(step, tightening)} />
       {step.cautions.map((caution) => (
         <Notice key={caution}>
           <p>{caution}</p>
         </Notice>
       ))}
+      <Facts facts={factsOf(step, tightening)} />
       <details className={styles.more}>
         <summary>{words.stand.more}</summary>
         <Facts

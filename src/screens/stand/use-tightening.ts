@@ -88,10 +88,7 @@ export function useTightening(shown: ShownJob, step: PlanStep): Tightening {
       label: isLast ? clickedLabel(layoutOf(step)?.bolts ?? 1) : words.torque.risen(next.pass.pass),
       detail: isLast
         ? following
-        : words.torque.passOf(
-            words.writing.numbered(next.pass.pass),
-            words.writing.numbered(next.of),
-          ),
+        : words.torque.nextPass(words.writing.numbered(next.pass.pass + 1)),
       onPress: () =>
         void store
           .act({

@@ -1,8 +1,12 @@
-/** Refusals from outside the engine (disk, keys, files), by their codes: what is in the way, and what to do. */
+/** Refusals from outside the job (disk, keys, files, tyres, logs), by their codes: what is in the way, and what to do. */
+
+import { figure, listed } from './writing';
 
 type Facts = Readonly<Record<string, unknown>>;
 
-const text = (value: unknown) => (Array.isArray(value) ? value.join(', ') : String(value ?? ''));
+const text = (value: unknown) =>
+  Array.isArray(value) ? listed(value.map(String)) : String(value ?? '');
+const number = (value: unknown) => (typeof value === 'number' ? figure(value) : text(value));
 
 export const otherRefusals: Readonly<Record<string, (facts: Facts) => string>> = {
   'storage-full': () =>
@@ -17,43 +21,131 @@ export const otherRefusals: Readonly<Record<string, (facts: Facts) => string>> =
   bug: ({ message }) =>
     `Something in Standbook went wrong (${text(message)}). Your saved work is safe. Reload and try again.`,
   'job-missing': () => 'This job is not on this device.',
+  'market-unknown': () =>
+    'Standbook knows nothing about the place where this shop sells. Choose it again under Shop.',
+  'name-missing': () => 'Write the name first.',
+  'pin-not-usable': () =>
+    'Choose six digits that are not all the same and do not simply count up or down.',
   'pin-wrong': () => 'That PIN is not right. Try again.',
-  'pin-too-short': () => 'A PIN has six digits.',
   'keys-unavailable': ({ cause }) =>
     `This browser will not keep signing keys (${text(cause)}). Leave the private window, or use another browser.`,
-  'person-without-key': () =>
-    'This person has no signing key on this device. Add them again in Shop.',
-  'heads-moved': () => 'Something was added to the job meanwhile. Look at it, then sign again.',
+  'signature-wrong': () =>
+    'This signature does not belong to what it stands under. Do not rely on it; ask who signed.',
   'photo-not-readable': () => 'That picture cannot be read. Take another.',
-  'shop-not-empty': () =>
-    'A copy can be read only into an empty shop, so that nothing is mixed or lost.',
-  'copy-not-readable': () => 'This file is not a Standbook copy. Nothing was changed.',
-  'list-empty': () => 'The file is empty. Nothing was taken in.',
-  'list-not-text': () => 'The file is not a text file. Save the delivery list as CSV.',
-  'list-too-large': () => 'The file is too large for a delivery list. Split it and read the parts.',
-  'list-header-missing': () => 'The first line must name the columns. Nothing was taken in.',
-  'list-columns-unknown': ({ columns }) =>
-    `These columns are not known: ${text(columns)}. Correct their names or leave them out.`,
-  'list-columns-missing': ({ columns }) => `These columns are missing: ${text(columns)}.`,
-  'list-columns-twice': ({ columns }) => `These columns stand twice: ${text(columns)}.`,
-  'cell-missing': ({ column }) => `${text(column)} is empty.`,
-  'cell-not-allowed': ({ column, value, allowed }) =>
-    `${text(column)}: “${text(value)}” is not known. Use one of ${text(allowed)}.`,
-  'cell-not-a-number': ({ column, value }) => `${text(column)}: “${text(value)}” is not a number.`,
-  'cell-not-a-date': ({ column, value }) =>
-    `${text(column)}: “${text(value)}” is not a date. Write 2026-11-28 or 2026-11-28T11:00.`,
-  'cell-not-yes-no': ({ column, value }) =>
-    `${text(column)}: write yes or no, not “${text(value)}”.`,
-  'cell-too-long': ({ column }) => `${text(column)} is too long.`,
-  'cell-not-valid': ({ column, value }) => `${text(column)}: “${text(value)}” is not valid.`,
-  'gtin-check-digit': ({ value }) =>
-    `gtin: the check digit of ${text(value)} is wrong. Scan it again.`,
-  'frame-number-twice': ({ value, firstLine }) =>
-    `frame_number: ${text(value)} stands already on line ${text(firstLine)}.`,
-  'frame-number-known': ({ value }) => `frame_number: ${text(value)} is in the book already.`,
-  'row-too-long': () => 'The line has more cells than there are columns.',
-  'row-quotes': () => 'The quotation marks on this line do not close.',
-  'entry-changed': ({ entry }) => `Entry ${text(entry).slice(0, 12)} has been changed.`,
-  'entry-missing': ({ device, seq }) => `Entry ${text(seq)} of device ${text(device)} is missing.`,
-  'parent-missing': ({ entry }) => `An entry before ${text(entry).slice(0, 12)} is missing.`,
+  'file-not-text': () => 'This file cannot be read as text. Nothing was changed; choose another.',
+  ...copies(),
+  ...deliveries(),
+  ...tyres(),
+  ...logs(),
 };
+
+function copies(): typeof otherRefusals {
+  const unchanged = 'Nothing was changed. Take a new copy, or use an earlier one.';
+  return {
+    'shop-not-empty': () =>
+      'A copy can be read only into an empty shop, so that nothing is mixed or lost.',
+    'copy-not-readable': () => 'This file is not a Standbook copy. Nothing was changed.',
+    'copy-of-another-version': () =>
+      'This copy was written by another version of Standbook. Update this one, then read it again.',
+    'copy-malformed': ({ place }) =>
+      `This copy is damaged${/^[a-z]+/i.test(text(place)) ? ` among its ${text(place).split('.')[0]}` : ''}. ${unchanged}`,
+    'copy-log-damaged': ({ damage }) =>
+      `A record in this copy is not as it was written. ${damageText(damage)} ${unchanged}`,
+    'copy-event-malformed': () => `A record in this copy says what no record can. ${unchanged}`,
+    'copy-plan-missing': () => `A job in this copy has lost its plan. ${unchanged}`,
+    'copy-digest-wrong': ({ place }) =>
+      `Something among this copy’s ${text(place).split('.')[0]} has been changed since it was written. ${unchanged}`,
+  };
+}
+
+/** What the verifier found, when the copy carries its answer. */
+function damageText(damage: unknown): string {
+  if (typeof damage !== 'object' || damage === null || !('code' in damage)) return '';
+  return otherRefusals[String(damage.code)]?.({ ...damage }) ?? '';
+}
+
+function deliveries(): typeof otherRefusals {
+  return {
+    'list-empty': () => 'The file is empty. Nothing was taken in.',
+    'list-not-text': () => 'The file is not a text file. Save the delivery list as CSV.',
+    'list-too-large': () =>
+      'The file is too large for a delivery list. Split it and read the parts.',
+    'list-header-missing': () => 'The first line must name the columns. Nothing was taken in.',
+    'list-columns-unknown': ({ columns }) =>
+      `These columns are not known: ${text(columns)}. Correct their names or leave them out.`,
+    'list-columns-missing': ({ columns }) =>
+      `These columns are missing: ${text(columns)}. Add them, then read the list again.`,
+    'list-columns-twice': ({ columns }) =>
+      `These columns stand twice: ${text(columns)}. Leave one of each.`,
+    'row-faulty': () => 'This line cannot be taken in as it is.',
+    'row-too-long': () => 'The line has more cells than there are columns.',
+    'row-too-short': () => 'The line has fewer cells than there are columns.',
+    'row-quotes': () => 'The quotation marks on this line do not close.',
+    'cell-missing': ({ column }) => `${text(column)} is empty.`,
+    'cell-not-allowed': ({ column, value, allowed }) =>
+      `${text(column)}: “${text(value)}” is not known. Use one of ${all(allowed)}.`,
+    'cell-not-a-number': ({ column, value }) =>
+      `${text(column)}: “${text(value)}” is not a number.`,
+    'cell-not-a-date': ({ column, value }) =>
+      `${text(column)}: “${text(value)}” is not a date. Write it as 2026-11-28.`,
+    'cell-not-yes-no': ({ column, value }) =>
+      `${text(column)}: write yes or no, not “${text(value)}”.`,
+    'cell-not-valid': ({ column, value }) =>
+      column === undefined
+        ? 'What this line says does not make a bike.'
+        : `${text(column)}: “${text(value)}” cannot be on a bike.`,
+    'date-far-away': ({ column, value }) =>
+      `${text(column)}: ${text(value)} is more than two years away. Look at the year.`,
+    'gtin-check-digit': ({ column, value }) =>
+      `${text(column)}: the check digit of ${text(value)} is wrong. Scan it again.`,
+    'frame-number-twice': ({ column, value, firstLine }) =>
+      `${text(column)}: ${text(value)} stands already on line ${text(firstLine)}.`,
+    'frame-number-known': ({ column, value }) =>
+      `${text(column)}: ${text(value)} is in the book already.`,
+  };
+}
+
+/** Choices are never cut short: the right one may be the last. */
+function all(choices: unknown): string {
+  return Array.isArray(choices) ? choices.join(', ') : text(choices);
+}
+
+function tyres(): typeof otherRefusals {
+  const example = 'Write it as two numbers from the side wall, for example 37-622.';
+  return {
+    'tyre-size-missing': ({ text: print }) => `“${text(print)}” has no tyre size in it. ${example}`,
+    'tyre-size-unknown': ({ size }) => `No tyre size is called “${text(size)}”. ${example}`,
+    'tyre-size-ambiguous': ({ text: print, choices }) =>
+      `Tyres of different rims carry “${text(print)}” (bead seats ${text(choices)} mm). ${example}`,
+    'tyre-sizes-disagree': ({ text: print }) =>
+      `The sizes in “${text(print)}” belong to different rims. Look at the side wall again. ${example}`,
+    'pressure-units-disagree': () =>
+      'The pressures printed in different units do not agree. Read them again; in doubt the lowest greatest pressure holds until the maker is asked.',
+    'tyre-maximum-unknown': () =>
+      'The greatest pressure of this tyre is not known. Read it from the side wall; do not guess.',
+    'inflation-window-empty': ({ min, max }) =>
+      `The tyre asks for at least ${number(min)} kPa and may have at most ${number(max)} kPa here. Do not inflate it: fit a tyre and rim that suit each other.`,
+  };
+}
+
+function logs(): typeof otherRefusals {
+  const place = ({ seq }: Facts) => (seq === undefined ? 'An entry' : `Entry ${text(seq)}`);
+  return {
+    'entry-malformed': () => 'Something in this record is no entry at all.',
+    'entry-changed': (facts) => `${place(facts)} has been changed since it was written.`,
+    'entry-missing': (facts) => `${place(facts)} of one tablet is missing.`,
+    'entry-of-another-job': (facts) => `${place(facts)} belongs to another job.`,
+    'parent-missing': (facts) => `What came just before ${lowerFirst(place(facts))} is missing.`,
+    'seq-forked': ({ seq }) =>
+      `One tablet wrote two different entries numbered ${text(seq)}. It may have been restored from a backup; both are kept.`,
+    'lamport-wrong': (facts) => `${place(facts)} does not stand where it says it was written.`,
+    'own-past-unseen': (facts) =>
+      `${place(facts)} was written without its own tablet’s earlier entries.`,
+    'head-missing': () => 'The end of this record is missing.',
+    'head-unexpected': () => 'This record goes on further than it was signed or written down.',
+  };
+}
+
+function lowerFirst(sentence: string): string {
+  return sentence.charAt(0).toLowerCase() + sentence.slice(1);
+}

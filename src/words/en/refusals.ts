@@ -5,6 +5,7 @@ import type { PlanRefusal } from '../../engine/plan';
 import type { MarkingNotUnderstood, UnitMissing } from '../../engine/units';
 import type { Names } from '../names';
 import { holdNames, partStates, severities, topicNames } from './terms';
+import { dateText } from './time';
 import { figure, listed, plural, range } from './writing';
 
 export type EngineRefusal = JobRefusal | PlanRefusal | MarkingNotUnderstood | UnitMissing;
@@ -60,7 +61,7 @@ export const refusals: Sentences<EngineRefusal> = {
   'usual-range-needs-own-name': () => 'Accept a usual range in your own name only.',
   'calibration-overdue': ({ wrench, because, dueOn, operations }) =>
     because === 'date'
-      ? `Wrench ${wrench} was due for calibration on ${dueOn}. Take another, or have it calibrated.`
+      ? `Wrench ${wrench} was due for calibration on ${dateText(dueOn)}. Take another, or have it calibrated.`
       : `Wrench ${wrench} has done ${operations} operations since its calibration. Take another, or have it calibrated.`,
   'wrench-not-in-service': ({ wrench, condition }) =>
     `Wrench ${wrench} is marked ${condition}. Take another until it has been calibrated.`,

@@ -10,11 +10,11 @@ import {
   materials,
   seatClamps,
   stems,
-} from '../../engine/bike';
-import { words } from '../../words';
-import { Checks, Pick, TextField } from '../parts';
+} from '../engine/bike';
+import { words } from '../words';
+import styles from './bike-fields.module.css';
 import type { BoxDraft } from './box-draft';
-import styles from './goods-in.module.css';
+import { Checks, Pick, TextField } from './parts';
 
 export interface BikeFieldsProps {
   readonly draft: BoxDraft;

@@ -1,6 +1,6 @@
 /** What is typed about one box, and the bike it describes once every field makes sense. */
 
-import { type Bike, type BikeKind, bikeSchema, type Extra } from '../../engine/bike';
+import { type Bike, type BikeKind, bikeSchema, type Extra } from '../engine/bike';
 
 export interface BoxDraft {
   readonly make: string;
@@ -66,6 +66,16 @@ const town = {
 } as const satisfies Partial<BoxDraft>;
 
 const likeTown: readonly BikeKind[] = ['town', 'trekking', 'child', 'folding', 'cargo'];
+
+/** The bike's own answers, for correcting its description before its job opens. */
+export function draftOf(bike: Bike, due: string | undefined): BoxDraft {
+  return {
+    ...draftLike(bike, emptyDraft),
+    frameNumber: bike.frameNumber,
+    gtin: bike.gtin ?? '',
+    due: due ?? '',
+  };
+}
 
 export const emptyDraft: BoxDraft = {
   make: '',
