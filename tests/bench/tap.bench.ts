@@ -64,11 +64,12 @@ async function measure(): Promise<readonly TapTimed[]> {
 
 function report(all: readonly TapTimed[]): void {
   const timed = all.slice(warmUp);
-  const times = (name: 'tap' | 'put' | 'append') => timed.map((row) => row[name]);
+  const times = (name: Exclude<keyof TapTimed, 'entries'>) => timed.map((row) => row[name]);
   const taps = times('tap');
   const entries = all.reduce((sum, row) => sum + row.entries, 0);
   console.log(`${jobs} whole mountain bikes, ${entries} entries; first ${warmUp} taps left out`);
   console.log(said('tap to durable (perform: decide, seal, keep)', taps));
+  console.log(said('  of this, decide, seal and fold', times('engine')));
   console.log(said('bare put of one entry, strict', times('put')));
   console.log(said('bare get, add and put of the same rows, strict', times('append')));
   const ratio = medianOf(taps) / medianOf(times('put'));

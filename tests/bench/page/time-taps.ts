@@ -22,9 +22,10 @@ export interface TapsAsked {
   readonly jobs: number;
 }
 
-/** Milliseconds of one tap, and of the two bare writes that followed it. */
+/** Milliseconds of one tap, of the engine's part in it, and of the two bare writes that followed it. */
 export interface TapTimed {
   readonly tap: number;
+  readonly engine: number;
   readonly put: number;
   readonly append: number;
   /** How many entries the tap wrote. */
@@ -42,12 +43,18 @@ window.timeTaps = async ({ plan, wrenches, jobs }) => {
   const bare = await openBareStores('bare');
   const clock = createClock();
   const timed: TapTimed[] = [];
-  const perform = timedPerform(
-    createPerform({ storage, clock, device: newId() }),
-    async (performed, tap) => {
-      timed.push({ tap, ...(await timeBareWrites(bare, storage, performed)) });
-    },
-  );
+  let engine = 0;
+  const changeJob: Storage['changeJob'] = (job, seen, work) =>
+    storage.changeJob(job, seen, (held) => {
+      const began = performance.now();
+      const answer = work(held);
+      engine = performance.now() - began;
+      return answer;
+    });
+  const ports = { storage: { changeJob }, clock, device: newId() };
+  const perform = timedPerform(createPerform(ports), async (performed, tap) => {
+    timed.push({ tap, engine, ...(await timeBareWrites(bare, storage, performed)) });
+  });
   for (let n = 0; n < jobs; n += 1) {
     const person = { id: 'builder', roles: ['mechanic'] as const };
     const bench: Bench = { storage, perform, person, wrenches, today: clock.today };
@@ -77,7 +84,7 @@ async function timeBareWrites(
   bare: IDBDatabase,
   storage: Storage,
   { entries }: Performed,
-): Promise<Omit<TapTimed, 'tap'>> {
+): Promise<Omit<TapTimed, 'tap' | 'engine'>> {
   const [first] = entries;
   const row = first && (await storage.row(first.job));
   if (first === undefined || row === undefined) throw new Error('a tap leaves an entry and a row');
