@@ -1,36 +1,11 @@
-/** Plays one job from box to hand-over with a clock that is told the time and ids that are counted. */
+/** Plays one job from box to hand-over, with everything on the way that a log can hold. */
 
-import type { Bike } from '../../src/engine/bike';
-import { digestOf, headsOf, orderLog } from '../../src/engine/integrity';
+import { headsOf, orderLog } from '../../src/engine/integrity';
 import { type Asked, pointById, topicsToTell } from '../../src/engine/job';
-import {
-  demoBikesSchema,
-  demoFiguresSchema,
-  demoPeopleSchema,
-  demoToolsSchema,
-} from '../../src/exchange/demo.schema';
-import { createKeys } from '../../src/platform/keys';
-import {
-  type Bench,
-  build,
-  createPerform,
-  does,
-  figureKey,
-  loadJob,
-  lookedAt,
-  type Perform,
-  walk,
-} from '../../src/state';
-import { receiveBox } from '../../src/state/receive-boxes';
-import { handOver, type SigningPorts, sign } from '../../src/state/signing';
-import { startJob } from '../../src/state/start-job';
-import type { Person, Storage } from '../../src/storage/contract';
-import { createMemoryStorage } from '../../src/storage/memory/memory-storage';
-import { readDemo, wrenchesOn } from '../support/demo-files';
-import { createFixedClock, type FixedClock } from '../support/fixed-clock';
-import { marketSeeds } from '../support/market-seeds';
-import { seedCatalogue, seedPoints } from '../support/seed-catalogue';
+import { build, does, loadJob, lookedAt, walk } from '../../src/state';
+import { handOver, sign } from '../../src/state/signing';
 import { type GoldenName, type GoldenRecord, sheetToday } from './record';
+import { must, personIn, type Stage, setStage } from './stage';
 
 /** What happens to each bike besides being built: every kind of event is in one of the two logs. */
 const plots = {
@@ -54,17 +29,6 @@ const plots = {
 
 type Plot = (typeof plots)[GoldenName];
 
-interface Stage {
-  readonly storage: Storage;
-  readonly clock: FixedClock;
-  readonly perform: Perform;
-  readonly signing: SigningPorts;
-  readonly people: ReadonlyMap<string, Person>;
-  readonly shop: string;
-  readonly bench: (person: string) => Bench;
-  readonly job: string;
-}
-
 export async function playRecord(name: GoldenName): Promise<GoldenRecord> {
   const plot = plots[name];
   const stage = await setStage(name, plot);
@@ -72,62 +36,6 @@ export async function playRecord(name: GoldenName): Promise<GoldenRecord> {
   await check(stage);
   await leave(stage, plot);
   return recordOf(stage, plot);
-}
-
-async function setStage(name: GoldenName, plot: Plot): Promise<Stage> {
-  const storage = createMemoryStorage();
-  const clock = createFixedClock('2026-11-25T09:00:00');
-  const newId = countedIds(name);
-  const keys = createKeys(storage.keys);
-  const perform = createPerform({ storage, clock, device: 'golden-tablet' });
-  const { shop, people: staff } = demoPeopleSchema.parse(readDemo('people.json'));
-  const people = new Map<string, Person>();
-  for (const { id, name: called, roles, pin } of staff) {
-    must(await keys.createFor(id, pin));
-    people.set(id, { id, name: called, roles, active: true, demoPin: pin });
-  }
-  const wrenches = wrenchesOn(
-    clock.today(),
-    demoToolsSchema.parse(readDemo('tools.json')).wrenches,
-  );
-  const { figures, markings } = demoFiguresSchema.parse(readDemo('figures.json'));
-  const bench = (person: string): Bench => ({
-    storage,
-    perform,
-    person: personIn(people, person),
-    wrenches,
-    printedOn: (joint, { make, model }) =>
-      markings.find((row) => row.joint === joint && row.make === make && row.model === model)
-        ?.printed,
-    today: clock.today,
-    spend: clock.pass,
-  });
-
-  const tomasz = personIn(people, 'tomasz');
-  const box = {
-    bike: bikeOf(plot.model),
-    due: '2026-11-28T11:00',
-    cartonDamage: 'One corner wet.',
-  };
-  const job = must(await receiveBox({ newId, perform }, box, tomasz));
-  const bike = { ...box.bike, colour: 'Ink blue' };
-  must(await perform(job, { kind: 'describe-bike', bike }, tomasz));
-  const ports = {
-    storage,
-    perform,
-    loadCatalogue: async () => ({
-      catalogue: { ...seedCatalogue(), version: 'golden' },
-      points: seedPoints(),
-      markets: marketSeeds,
-    }),
-    figures: () =>
-      figures.map((row) => ({ ...row, id: figureKey(row.make, row.model, row.joint) })),
-    market: () => plot.market,
-  };
-  clock.pass(30);
-  must(await startJob(ports, job, tomasz));
-  const signing = { storage, perform, clock, keys, newId };
-  return { storage, clock, perform, signing, people, shop: shop.name, bench, job };
 }
 
 /** Built with a part that comes late, walked, put right, loosened and shown good again. */
@@ -229,31 +137,4 @@ async function signedBy(
   clock.pass(2);
   const person = personIn(people, id);
   must(await sign(signing, job, meaning, { person, pin: person.demoPin ?? '' }));
-}
-
-/** 128 bits each, the same in every run. */
-function countedIds(seed: string): () => string {
-  let count = 0;
-  return () => {
-    count += 1;
-    return digestOf({ seed, count }).slice(0, 32);
-  };
-}
-
-function bikeOf(model: string): Bike {
-  const { bikes } = demoBikesSchema.parse(readDemo('bikes.json'));
-  const bike = bikes.find((candidate) => candidate.model === model);
-  if (bike === undefined) throw new Error(`the demo has no ${model}`);
-  return bike;
-}
-
-function personIn(people: ReadonlyMap<string, Person>, id: string): Person {
-  const person = people.get(id);
-  if (person === undefined) throw new Error(`nobody is ${id}`);
-  return person;
-}
-
-function must<T>(done: { ok: true; value: T } | { ok: false; refusal: unknown }): T {
-  if (!done.ok) throw new Error(`refused: ${JSON.stringify(done.refusal)}`);
-  return done.value;
 }
