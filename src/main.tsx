@@ -13,6 +13,7 @@ import { readTextFile, saveFile } from './platform/files';
 import { deviceId, newId } from './platform/ids';
 import type { KeyShelf } from './platform/key-shelf';
 import type { Keys } from './platform/keys';
+import { onLeaving } from './platform/leaving';
 import { printPage } from './platform/print';
 import { createPictureScanner, onScannedCode } from './platform/scanner';
 import { keepAwake } from './platform/wake-lock';
@@ -72,16 +73,6 @@ function keysWhenNeeded(shelf: KeyShelf): Keys {
     signAs: async (person, pin, payload) => (await keys()).signAs(person, pin, payload),
     signAsDevice: async (payload) => (await keys()).signAsDevice(payload),
     verify: async (jws, person) => (await keys()).verify(jws, person),
-  };
-}
-
-function onLeaving(listener: () => void): () => void {
-  const whenHidden = () => document.visibilityState === 'hidden' && listener();
-  window.addEventListener('pagehide', listener);
-  document.addEventListener('visibilitychange', whenHidden);
-  return () => {
-    window.removeEventListener('pagehide', listener);
-    document.removeEventListener('visibilitychange', whenHidden);
   };
 }
 

@@ -11,7 +11,7 @@ export type {
 } from '../storage/contract';
 export { createApp } from './create-app';
 export type { DemoSeeds } from './demo-seeds';
-export { type DemoRefusal, openDemoShop } from './demo-shop';
+export type { DemoRefusal } from './demo-shop';
 export { figureKey, knownFigures } from './figure-book';
 export { type Bench, type Build, build, does, lookedAt, walk, workThrough } from './good-mechanic';
 export { createJobStore, type JobStore, type JobStorePorts } from './job-store';

@@ -13,7 +13,7 @@ beforeAll(async () => {
   await settled();
   must(await demo.app.saveCopy());
   text = demo.saved[0]?.content ?? '';
-});
+}, 30_000); // a whole demo, perhaps beside other tests
 
 interface LooseCopy {
   readonly jobs: { readonly entries: { readonly event: Record<string, unknown> }[] }[];

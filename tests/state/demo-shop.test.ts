@@ -12,7 +12,7 @@ beforeAll(async () => {
   shop = createTestApp();
   must(await shop.app.openDemoShop((done, of) => progress.push([done, of])));
   await settled();
-});
+}, 30_000); // a whole demo, perhaps beside other tests
 
 describe('the demo shop', () => {
   test('has every job in the state its script says', async () => {

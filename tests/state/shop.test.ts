@@ -49,7 +49,7 @@ describe('a shop of one’s own', () => {
     expect(people).toHaveLength(1);
     const keys = (await shop.storage.keys.all()).map(({ id }) => id).sort();
     expect(keys).toEqual(['device', 'device-id', `person:${people[0]?.id}`]);
-  });
+  }, 30_000); // six stretched PINs and a whole demo, perhaps beside other tests
 
   test.each([
     ['no name', { ...own, name: ' ' }, 'name-missing'],
