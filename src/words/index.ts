@@ -3,9 +3,10 @@
 import { sourceSentence, unusualSentence, waitingSentence } from './en/facts';
 import { labels } from './en/labels';
 import { otherRefusals } from './en/other-refusals';
-import { placeLabels } from './en/place-labels';
 import { type EngineRefusal, refusals } from './en/refusals';
 import { sheet } from './en/sheet';
+import { shopLabels } from './en/shop-labels';
+import { signingLabels } from './en/signing-labels';
 import * as terms from './en/terms';
 import { dateText, dayText, timeText } from './en/time';
 import * as writing from './en/writing';
@@ -31,7 +32,8 @@ function refusal(refused: Refused, names: Names = plainNames): string {
 
 export const words = {
   ...labels,
-  ...placeLabels,
+  ...signingLabels,
+  ...shopLabels,
   sheet,
   terms,
   writing,
