@@ -10,12 +10,17 @@ export function newId(): string {
 
 /**
  * The id under which this device writes, made once. It is kept beside the keys and never copied: a restored or cloned
- * shop must write under another.
+ * shop must write under another. Where nothing can be read or kept, the app still opens to say so, and nothing can be
+ * written under the id it then has.
  */
 export async function deviceId(shelf: KeyShelf): Promise<string> {
-  const kept = await shelf.get('device-id');
-  if (typeof kept?.value === 'string') return kept.value;
-  const value = newId();
-  await shelf.put({ id: 'device-id', value });
-  return value;
+  const made = newId();
+  try {
+    const kept = await shelf.get('device-id');
+    if (typeof kept?.value === 'string') return kept.value;
+    await shelf.put({ id: 'device-id', value: made });
+  } catch {
+    // Whoever watches the storage is told why.
+  }
+  return made;
 }

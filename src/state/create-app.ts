@@ -3,7 +3,7 @@
 import { createStore } from 'zustand/vanilla';
 import { compareText } from '../engine/base';
 import type { Person, StorageRefusal } from '../storage/contract';
-import { createJobActions } from './job-actions';
+import { jobsWhenNeeded } from './jobs-when-needed';
 import type { AppPorts, Durability, OfferedUpdate } from './ports';
 import { sortRows } from './rack';
 import { createRowsStore } from './rows-store';
@@ -20,7 +20,9 @@ export function createApp(ports: AppPorts): App {
   };
   return {
     ...living,
-    ...createJobActions(ports, living, person),
+    ...jobsWhenNeeded(async () =>
+      (await import('./job-actions')).createJobActions(ports, living, person),
+    ),
     ...createShopActions(ports, living),
     ...createDeviceActions(ports, living, waiting),
   };
@@ -31,7 +33,7 @@ function createLivingData(
 ): LivingData & { readonly waiting: () => OfferedUpdate | undefined } {
   const { storage, install, watchUpdates, readDurability } = ports;
   const trouble = createStore<{ readonly refusal?: StorageRefusal }>(() => ({}));
-  storage.onTrouble((refusal) => trouble.setState({ refusal }));
+  storage.onTrouble((refusal) => trouble.setState(refusal ? { refusal } : {}, true));
 
   const installNow = () => ({ offered: install.isOffered(), installed: install.isInstalled() });
   const installing = createStore(installNow);

@@ -162,7 +162,10 @@ export interface Storage {
   takeIn(holdings: Holdings): Promise<Result<true, ShopNotEmpty | StorageRefusal>>;
   /** Empties every table: the plain way out of the demo shop. */
   eraseEverything(): Promise<void>;
-  /** Calls back when storage stops working for a reason that the person can do something about. */
-  onTrouble(listener: (refusal: StorageRefusal) => void): () => void;
+  /**
+   * Calls back when storage stops working for a reason that the person can do something about, at once when it already
+   * has, and with nothing when it works again.
+   */
+  onTrouble(listener: (refusal: StorageRefusal | undefined) => void): () => void;
   close(): void;
 }

@@ -19,3 +19,8 @@ test('a device makes its id once, and keeps it', async () => {
   expect(await deviceId(shelf)).toBe(first);
   expect(rows.get('device-id')?.value).toBe(first);
 });
+
+test('a device whose storage fails still has an id, so that the app opens to say why', async () => {
+  const failing = async () => Promise.reject(new Error('blocked'));
+  expect(await deviceId({ get: failing, put: failing })).toMatch(/^[0-9a-f]{32}$/);
+});

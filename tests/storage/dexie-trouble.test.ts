@@ -195,7 +195,7 @@ describe('tabs with other versions of the app', () => {
   test('a newer one that upgrades makes this one refuse, and say so, for good', async () => {
     const storage = open();
     await append(storage, 'job-1', 'tablet-a');
-    const told: StorageRefusal[] = [];
+    const told: (StorageRefusal | undefined)[] = [];
     storage.onTrouble((refusal) => told.push(refusal));
     const later = await newer().open();
     expect(await refusalIn(append(storage, 'job-1', 'tablet-a'))).toEqual({
@@ -205,7 +205,7 @@ describe('tabs with other versions of the app', () => {
     expect(await refusalIn(append(storage, 'job-1', 'tablet-a'))).toEqual({
       code: 'storage-outdated',
     });
-    expect(told).toContainEqual({ code: 'storage-outdated' });
+    expect(told).toEqual([{ code: 'storage-outdated' }]);
   });
 
   test('this one does not open what a newer one has made', async () => {
@@ -229,7 +229,11 @@ describe('tabs with other versions of the app', () => {
     expect(await refusalIn(append(storage, 'job-1', 'tablet-a'))).toEqual({
       code: 'storage-blocked',
     });
+    const told: (StorageRefusal | undefined)[] = [];
+    storage.onTrouble((refusal) => told.push(refusal));
+    expect(told).toEqual([{ code: 'storage-blocked' }]);
     older.close();
     await vi.waitFor(async () => expect(await append(storage, 'job-1', 'tablet-a')).toBe(1));
+    expect(told).toEqual([{ code: 'storage-blocked' }, undefined]);
   });
 });

@@ -5,6 +5,7 @@ import type { StorageRefusal } from '../contract';
 import { createStorageProblem } from '../storage-problem';
 import { type Database, schemaEpoch } from './database';
 import { isConnectionLost, refusalOfError } from './refusal-of-error';
+import { createTrouble, type Trouble } from './trouble';
 
 export interface Connection {
   readonly database: Database;
@@ -12,7 +13,7 @@ export interface Connection {
   attempt<T>(work: () => PromiseLike<T>): Promise<Result<T, StorageRefusal>>;
   /** The same for what has no refusal in its answer: rejects with a `StorageProblem`. */
   demand<T>(work: () => PromiseLike<T>): Promise<T>;
-  onTrouble(listener: (refusal: StorageRefusal) => void): () => void;
+  readonly onTrouble: Trouble['onTrouble'];
   close(): void;
 }
 
@@ -20,12 +21,8 @@ export interface Connection {
 const momentToUnblock = 300;
 
 export function createConnection(database: Database): Connection {
-  const listeners = new Set<(refusal: StorageRefusal) => void>();
+  const { tell, onTrouble } = createTrouble();
   let standing: 'usable' | 'outdated' | 'closed' = 'usable';
-
-  function tell(refusal: StorageRefusal): void {
-    for (const listener of listeners) listener(refusal);
-  }
 
   // Another tab wants to change the tables: let it, and never write with this code again.
   database.on('versionchange', ({ newVersion }) => {
@@ -48,7 +45,7 @@ export function createConnection(database: Database): Connection {
     if (standing === 'closed') return { code: 'storage-failed', cause: 'closed' };
     if (database.isOpen()) return undefined;
     const refusal = await Promise.race([opened(), blocked()]);
-    if (refusal) tell(refusal);
+    tell(refusal);
     return refusal;
   }
 
@@ -102,10 +99,7 @@ export function createConnection(database: Database): Connection {
       if (!answer.ok) throw createStorageProblem(answer.refusal);
       return answer.value;
     },
-    onTrouble(listener) {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
-    },
+    onTrouble,
     close() {
       standing = 'closed';
       database.close();
