@@ -1,6 +1,6 @@
 /** What every screen of a job begins with: loading, missing, the write that failed, the change made elsewhere. */
 
-import type { ReactNode } from 'react';
+import { type ReactNode, useState } from 'react';
 import { Link } from 'wouter';
 import type { OpenJob } from '../state';
 import { words } from '../words';
@@ -34,8 +34,25 @@ export function JobFrame({ job, children }: JobFrameProps) {
   return (
     <>
       <Problem shown={shown} />
+      <ChangedElsewhere times={shown.open.changedElsewhere} />
       {children(shown)}
     </>
+  );
+}
+
+/** Said once for each change that did not come from this window, until it is read. */
+function ChangedElsewhere({ times }: { readonly times: number }) {
+  const [read, setRead] = useState(0);
+  if (times <= read) return null;
+  return (
+    <div className={styles.problem}>
+      <Notice
+        as="status"
+        actions={<Button onPress={() => setRead(times)}>{words.app.close}</Button>}
+      >
+        <p>{words.app.changedElsewhere}</p>
+      </Notice>
+    </div>
   );
 }
 

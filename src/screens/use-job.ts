@@ -14,13 +14,21 @@ export function useJob(job: string): ShownJob | undefined {
   const app = useApp();
   const [shown, show] = useState<ShownJob>();
   useEffect(() => {
-    const store = app.openJobStore(job);
-    const follow = () => show({ store, open: store.getState() });
-    follow();
-    const stop = store.subscribe(follow);
+    let isLeft = false;
+    let leave = () => {};
+    void app.openJobStore(job).then((store) => {
+      if (isLeft) return store.close();
+      const follow = () => show({ store, open: store.getState() });
+      follow();
+      const stop = store.subscribe(follow);
+      leave = () => {
+        stop();
+        store.close();
+      };
+    });
     return () => {
-      stop();
-      store.close();
+      isLeft = true;
+      leave();
     };
   }, [app, job]);
   return shown?.open.job === job ? shown : undefined;

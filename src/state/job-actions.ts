@@ -40,7 +40,7 @@ export function createJobActions(
   }
 
   return {
-    openJobStore,
+    openJobStore: async (job) => openJobStore(job),
     async receiveBox(box) {
       const received = await byPerson((actor) => receiveBox(withPerform, box, actor));
       if (received.ok) askOnce();

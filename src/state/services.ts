@@ -61,7 +61,7 @@ export interface LivingData {
 
 export interface JobActions {
   /** Shared by everybody who has it open; each closes it. */
-  openJobStore(job: string): JobStore;
+  openJobStore(job: string): Promise<JobStore>;
   /** Answers the new job's id. */
   receiveBox(box: Box): Promise<Result<string, ActRefusal>>;
   /** Resolves the plan for this bike and freezes it. */

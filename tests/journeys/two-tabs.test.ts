@@ -57,8 +57,8 @@ test('given two tabs, when they tap in turn, then the whole job is built without
 
 test('given two tabs, when they tap at the same moment, then both taps are kept and both tabs show them', async () => {
   const job = await openJob(1);
-  const here = shop.app.openJobStore(job);
-  const there = other.app.openJobStore(job);
+  const here = await shop.app.openJobStore(job);
+  const there = await other.app.openJobStore(job);
   const { builder } = shop.people;
   for (const { app } of [shop, other]) app.session.getState().come(builder.id);
   await settled();

@@ -140,7 +140,7 @@ export function performThrough(app: TestApp['app']): Perform {
   const stores = new Map<string, JobStore>();
   return async (job, asked, person, extras) => {
     app.session.getState().come(person.id);
-    const store = stores.get(job) ?? app.openJobStore(job);
+    const store = stores.get(job) ?? (await app.openJobStore(job));
     stores.set(job, store);
     const isDone = await store.act(asked, extras);
     const { state, problem } = store.getState();

@@ -17,7 +17,7 @@ const holding: Asked = { kind: 'hold-job', for: 'part', note: 'pedals' };
 beforeEach(async () => {
   failing = createFailingStorage(createMemoryStorage());
   shop = await openShopWithAJob({ storage: failing.storage });
-  store = shop.app.openJobStore(shop.job);
+  store = await shop.app.openJobStore(shop.job);
   await settled();
 });
 
@@ -86,7 +86,7 @@ describe('a write that fails', () => {
     for (let n = 1; n <= asked.length; n += 1) {
       failing = createFailingStorage(createMemoryStorage());
       shop = await openShopWithAJob({ storage: failing.storage });
-      store = shop.app.openJobStore(shop.job);
+      store = await shop.app.openJobStore(shop.job);
       await settled();
       failing.failAt(n);
       for (const [index, one] of asked.entries()) {
@@ -141,7 +141,7 @@ describe('another tab', () => {
 
 describe('a store', () => {
   test('is shared by everybody who has the job open', async () => {
-    const other = shop.app.openJobStore(shop.job);
+    const other = await shop.app.openJobStore(shop.job);
     await store.act(holding);
     expect(other.getState().state.hold?.for).toBe('part');
     other.close();
@@ -150,7 +150,7 @@ describe('a store', () => {
   });
 
   test('says when there is no such job', async () => {
-    const none = shop.app.openJobStore('no-such-job');
+    const none = await shop.app.openJobStore('no-such-job');
     await settled();
     expect(none.getState().status).toBe('missing');
   });
@@ -159,7 +159,7 @@ describe('a store', () => {
     const refusal = { code: 'storage-outdated' } as const;
     const unreadable = await openShopWithAJob();
     unreadable.storage.log = () => Promise.reject(Object.assign(new Error('x'), { refusal }));
-    const failed = unreadable.app.openJobStore(unreadable.job);
+    const failed = await unreadable.app.openJobStore(unreadable.job);
     await settled();
     expect(failed.getState()).toMatchObject({ status: 'failed', failure: refusal });
   });

@@ -4,7 +4,7 @@ import { useRef, useState } from 'react';
 import type { DeliveryReading } from '../../state';
 import { words } from '../../words';
 import { useApp } from '../app-context';
-import { Button, Notice } from '../parts';
+import { Button, Notice, Working } from '../parts';
 import styles from './goods-in.module.css';
 
 export function DeliveryList() {
@@ -18,8 +18,10 @@ export function DeliveryList() {
     if (file === undefined) return;
     setTaken(undefined);
     setReading(undefined);
+    setBusy(true);
     const text = await app.readTextFile(file);
     const answer = text.ok ? await app.readDeliveryList(text.value) : text;
+    setBusy(false);
     setProblem(answer.ok ? undefined : words.refusal({ ...answer.refusal }));
     if (answer.ok) setReading(answer.value);
     if (picker.current !== null) picker.current.value = '';
@@ -51,6 +53,7 @@ export function DeliveryList() {
           onChange={(event) => void read(event.target.files?.[0])}
         />
       </div>
+      {isBusy && reading === undefined && <Working>{words.goodsIn.reading}</Working>}
       {problem !== undefined && (
         <Notice as="alert">
           <p>{problem}</p>

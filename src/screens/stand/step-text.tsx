@@ -2,7 +2,7 @@
 
 import type { JobState } from '../../engine/job';
 import type { PlanStep } from '../../engine/plan';
-import { words } from '../../words';
+import { type Names, words } from '../../words';
 import { useNames } from '../app-context';
 import { Facts, Notice } from '../parts';
 import styles from './stand.module.css';
@@ -15,6 +15,7 @@ export function StepText({
   readonly step: PlanStep;
   readonly tightening: Tightening;
 }) {
+  const names = useNames(tightening.shown.open.state.plan);
   return (
     <>
       <p className={styles.how}>{step.how}</p>
@@ -23,7 +24,12 @@ export function StepText({
           <p>{caution}</p>
         </Notice>
       ))}
-      <Facts facts={factsOf(step, tightening)} />
+      <Facts facts={factsOf(step, tightening, names)} />
+      {step.joint !== undefined && (
+        <Notice>
+          <p>{words.torque.asCaution}</p>
+        </Notice>
+      )}
       <details className={styles.more}>
         <summary>{words.stand.more}</summary>
         <Facts
@@ -37,8 +43,8 @@ export function StepText({
   );
 }
 
-function factsOf(step: PlanStep, { figureText, wrenchText }: Tightening) {
-  const { joint, preparation, tools, wayRound, right } = step;
+function factsOf(step: PlanStep, { figureText, wrenchText }: Tightening, names: Names) {
+  const { joint, parts, preparation, tools, wayRound, right } = step;
   return [
     ...(joint === undefined
       ? []
@@ -51,6 +57,9 @@ function factsOf(step: PlanStep, { figureText, wrenchText }: Tightening) {
         ]),
     ...(joint === undefined && tools.length > 0
       ? [{ label: words.stand.tools, value: tools.join(', ') }]
+      : []),
+    ...(parts.length > 0
+      ? [{ label: words.stand.parts, value: parts.map(names.part).join(', ') }]
       : []),
     ...(wrenchText === undefined ? [] : [{ label: words.stand.wrench, value: wrenchText }]),
     ...(figureText === undefined ? [] : [{ label: words.stand.figure, value: figureText }]),

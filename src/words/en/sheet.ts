@@ -49,7 +49,6 @@ export const sheet = {
   erased: 'details erased on request',
   seal: (digest: string, entries: number) =>
     `Seal ${digest} · ${entries} entries · scan to check it has not been altered`,
-  sealFull: 'Seal',
   qr: 'Code of this record',
   amendments: 'Added later',
   drawing: 'Drawn from its description, not to this frame’s measure',

@@ -46,7 +46,6 @@ export const shopLabels = {
     take: 'Take in this box',
     takeDetail: 'it goes on the rack',
     taken: (frame: string) => `${frame} is on the rack.`,
-    another: 'Take in another',
     openNow: 'Open its job',
     correctFirst: 'Some fields need another look.',
     chooseFile: 'Choose the delivery list (CSV)',
@@ -90,12 +89,7 @@ export const shopLabels = {
     due: 'Due on',
     condition: 'Condition',
     save: 'Save the wrench',
-    range: 'Range',
-    deviation: 'Deviation',
-    state: 'State',
     inService: 'in service',
-    overdue: 'overdue: not used at the stand',
-    notUsed: 'not used at the stand',
     dueText: (date: string) => `due ${date}`,
     within: (percent: string) => `within ${percent} %`,
     adapterLine: (offset: string, angle: string) => `${offset} mm offset, ${angle}°`,
@@ -168,7 +162,6 @@ export const shopLabels = {
     installed: 'Installed on this tablet.',
     notLegal:
       'What a market asks for is written down with its source and date. It is not legal advice; check it before you rely on it.',
-    demoStart: 'Open the demo shop again',
     markets: {
       gb: 'United Kingdom',
       us: 'United States',

@@ -4,7 +4,6 @@ export const signingLabels = {
   walk: {
     title: 'M check',
     pointOf: (point: number, of: number) => `M check · point ${point} of ${of}`,
-    look: 'Look',
     right: 'Right when',
     limit: 'Limit',
     good: 'Good',
@@ -40,14 +39,6 @@ export const signingLabels = {
       'If anything here can hurt someone, mark it stop-ride. In doubt, ask a senior mechanic or the maker.',
     back: 'Point before',
     toStand: 'To the stand',
-    mark: {
-      good: 'good',
-      adjusted: 'adjusted',
-      wrong: 'wrong',
-      stale: 'stale',
-      now: 'now',
-      todo: 'to do',
-    },
   },
   sign: {
     builtTitle: 'Sign the build',
@@ -63,7 +54,6 @@ export const signingLabels = {
     unusual: 'Unusual about this build',
     nothingUnusual: 'Nothing unusual: every step once, every figure from its maker, no findings.',
     joints: 'Bolts that can hurt someone',
-    notBuilder: (name: string) => `${name} worked on this bike. Someone else has to check it.`,
     changeHands: 'Change who is here',
     sendBack: 'Send back',
     sendBackTitle: 'What has to be shown good again?',
@@ -86,7 +76,6 @@ export const signingLabels = {
     contact: 'Telephone or e-mail, if they wish',
     privacy: 'Kept on this device only, outside the record, and can be erased on request.',
     tell: 'Tell the customer',
-    told: 'Told',
     firstCheck: 'First check by',
     firstCheckHint: 'Six weeks is usual; the maker’s booklet may ask for less.',
     sign: 'Customer signs here',
@@ -96,7 +85,6 @@ export const signingLabels = {
     detail: 'the sheet prints next',
     done: 'Handed over',
     print: 'Print the sheet',
-    sheet: 'Sheet',
     witness: (name: string) => `${name} hands over`,
     drawn: 'The customer’s signature',
     tells: {
