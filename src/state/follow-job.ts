@@ -10,6 +10,7 @@ export function followJob(
   store: StoreApi<OpenJob>,
   rack: RowsStore<JobRow>,
   reload: () => Promise<void>,
+  isOwn: (entry: string) => boolean,
 ): () => void {
   let isReloading = false;
 
@@ -22,7 +23,9 @@ export function followJob(
     isReloading = true;
     await reload();
     isReloading = false;
-    if (store.getState().entries.length > entries.length)
+    const before = new Set(entries.map(({ id }) => id));
+    const added = store.getState().entries.filter(({ id }) => !before.has(id));
+    if (added.some(({ id }) => !isOwn(id)))
       store.setState(({ changedElsewhere }) => ({ changedElsewhere: changedElsewhere + 1 }));
   }
 

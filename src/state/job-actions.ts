@@ -6,7 +6,7 @@ import type { JobState } from '../engine/job';
 import type { Person } from '../storage/contract';
 import { createJobStores } from './job-stores';
 import { loadJob } from './load-job';
-import { createPerform, type Performed } from './perform';
+import { createPerform, type Perform, type Performed } from './perform';
 import type { AppPorts } from './ports';
 import { receiveBox, receiveDelivery } from './receive-boxes';
 import type { JobActions, LivingData, NobodyAtTheStand } from './services';
@@ -21,8 +21,8 @@ export function createJobActions(
   person: () => Person | undefined,
 ): JobActions {
   const { storage, clock, device } = ports;
-  const perform = createPerform({ storage, clock, device });
-  const openJobStore = createJobStores({ storage, perform, rack, person });
+  const { perform, isOwn } = remembering(createPerform({ storage, clock, device }));
+  const openJobStore = createJobStores({ storage, perform, rack, person, isOwn });
   const withPerform = { ...ports, perform };
 
   function byPerson<T, R extends Refusal>(
@@ -97,4 +97,20 @@ export function createJobActions(
 
 function stateIn<R extends Refusal>(done: Result<Performed, R>): Result<JobState, R> {
   return done.ok ? ok(done.value.state) : done;
+}
+
+/** Knows which entries this window wrote, so that only what came from elsewhere is announced. */
+function remembering(perform: Perform): {
+  readonly perform: Perform;
+  readonly isOwn: (entry: string) => boolean;
+} {
+  const written = new Set<string>();
+  return {
+    perform: async (...asked) => {
+      const done = await perform(...asked);
+      if (done.ok) for (const { id } of done.value.entries) written.add(id);
+      return done;
+    },
+    isOwn: (entry) => written.has(entry),
+  };
 }

@@ -27,6 +27,8 @@ export interface JobStorePorts {
   readonly rack: RowsStore<JobRow>;
   /** Who is at the stand. */
   readonly person: () => Actor | undefined;
+  /** Whether this window wrote the entry, for example with a signature. */
+  readonly isOwn?: (entry: string) => boolean;
 }
 
 export function createJobStore(ports: JobStorePorts, job: string): JobStore {
@@ -83,7 +85,7 @@ export function createJobStore(ports: JobStorePorts, job: string): JobStore {
     return true;
   }
 
-  const stopFollowing = followJob(store, rack, reload);
+  const stopFollowing = followJob(store, rack, reload, ports.isOwn ?? (() => false));
   void reload();
 
   return Object.assign(store, {

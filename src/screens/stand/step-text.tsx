@@ -43,7 +43,7 @@ export function StepText({
   );
 }
 
-function factsOf(step: PlanStep, { figureText, wrenchText }: Tightening, names: Names) {
+function factsOf(step: PlanStep, { wrenchText }: Tightening, names: Names) {
   const { joint, parts, preparation, tools, wayRound, right } = step;
   return [
     ...(joint === undefined
@@ -62,7 +62,6 @@ function factsOf(step: PlanStep, { figureText, wrenchText }: Tightening, names: 
       ? [{ label: words.stand.parts, value: parts.map(names.part).join(', ') }]
       : []),
     ...(wrenchText === undefined ? [] : [{ label: words.stand.wrench, value: wrenchText }]),
-    ...(figureText === undefined ? [] : [{ label: words.stand.figure, value: figureText }]),
     ...(preparation === undefined
       ? []
       : [{ label: words.terms.preparations[preparation.kind], value: preparation.note }]),

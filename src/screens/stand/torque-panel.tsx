@@ -36,6 +36,9 @@ export function TorquePanel({ step, tightening }: TorquePanelProps) {
               <span className={styles.unit}> {wrench.plan.unit}</span>
             </p>
             <p className={styles.explained}>
+              <span className={styles.figure}>
+                {words.stand.figure} {tightening.figureText}.
+              </span>{' '}
               {words.torque.setTo(
                 wrench.wrench.id,
                 scaleText(wrench.plan.onScale, wrench.wrench.increment),
@@ -54,14 +57,6 @@ export function TorquePanel({ step, tightening }: TorquePanelProps) {
             </p>
           </>
         )}
-        <div className={styles.change}>
-          <Button tone="quiet" onPress={() => show('wrench')}>
-            {words.torque.change}
-          </Button>
-          <Button tone="quiet" onPress={() => show('figure')}>
-            {words.torque.changeFigure}
-          </Button>
-        </div>
       </div>
       <div className={styles.bolts}>
         <BoltOrder
@@ -71,6 +66,14 @@ export function TorquePanel({ step, tightening }: TorquePanelProps) {
           hand={step.joint.hand}
           title={words.stand.bolts}
         />
+      </div>
+      <div className={styles.change}>
+        <Button tone="quiet" onPress={() => show('wrench')}>
+          {words.torque.change}
+        </Button>
+        <Button tone="quiet" onPress={() => show('figure')}>
+          {words.torque.changeFigure}
+        </Button>
       </div>
     </section>
   );
