@@ -46,12 +46,14 @@ export function newProfile(): Profile {
 /** The tablet beside the stand, with what it has kept. */
 export async function openBrowser({ folder }: Profile): Promise<BrowserContext> {
   const executablePath = await findBrowser();
-  return chromium.launchPersistentContext(folder, {
+  const browser = await chromium.launchPersistentContext(folder, {
     args: browserFlags,
     viewport: { width: 1180, height: 820 },
     hasTouch: true,
     ...(executablePath !== undefined && { executablePath }),
   });
+  browser.setDefaultTimeout(10_000);
+  return browser;
 }
 
 /** Opens the app on its rack; the very first time the demo shop is set up on the way. */
@@ -66,6 +68,9 @@ export async function openApp(page: Page, address: string): Promise<void> {
 export async function keptOnDevice(page: Page): Promise<void> {
   await page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
 }
+
+/** A browser without a touch screen is clicked. */
+export type Gesture = 'tap' | 'click';
 
 export type DemoName = 'noor' | 'tomasz' | 'ines' | 'petra';
 
@@ -87,22 +92,31 @@ export function readSeed<T>(file: string): T {
 }
 
 /** Somebody comes to the stand, from whichever screen is open. */
-export async function come(page: Page, who: DemoName): Promise<DemoPerson> {
+export async function come(
+  page: Page,
+  who: DemoName,
+  gesture: Gesture = 'tap',
+): Promise<DemoPerson> {
   const person = demoPerson(who);
   const asked = page.getByRole('dialog', { name: words.hands.title });
   if (!(await asked.isVisible())) {
     const somebody = new RegExp(`^${words.app.nobody}$|${words.app.atStand('', '')}`);
-    await page.getByRole('button', { name: somebody }).first().tap();
+    await page.getByRole('button', { name: somebody }).first()[gesture]();
   }
-  await asked.getByRole('button', { name: person.name }).tap();
+  await asked.getByRole('button', { name: person.name })[gesture]();
   await expect(asked).toBeHidden();
   return person;
 }
 
 /** Opens a job from the rack by its frame number. */
-export async function openJob(page: Page, frameNumber: string): Promise<string> {
-  await page.getByRole('link', { name: frameNumber }).tap();
+export async function openJob(
+  page: Page,
+  frameNumber: string,
+  gesture: Gesture = 'tap',
+): Promise<string> {
+  await page.getByRole('link', { name: frameNumber })[gesture]();
   await page.waitForURL(/#\/job\//);
+  await expect(page.getByRole('heading', { level: 1 }).first()).not.toHaveText(words.app.opening);
   return jobAt(page);
 }
 
@@ -112,9 +126,11 @@ export function jobAt(page: Page): string {
 
 /** Goes to a place of the app without loading the page anew. */
 export async function goTo(page: Page, place: string): Promise<void> {
-  await page.evaluate((hash) => {
+  await page.evaluate(async (hash) => {
     window.location.hash = hash;
+    for (let frame = 0; frame < 2; frame += 1) await new Promise(requestAnimationFrame);
   }, place);
+  await expect(page.getByRole('heading', { level: 1 }).first()).not.toHaveText(words.app.opening);
 }
 
 /** Types a PIN on its pad, as its owner would. */

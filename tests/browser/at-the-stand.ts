@@ -3,7 +3,7 @@
 import { readdirSync } from 'node:fs';
 import { expect, type Locator, type Page } from '@playwright/test';
 import { words } from '../../src/words';
-import { readSeed } from './app-in-a-browser';
+import { type Gesture, readSeed } from './app-in-a-browser';
 
 /** What the stand shows: the place in the plan, the step, and what its one action would record. */
 export interface Shown {
@@ -14,14 +14,29 @@ export interface Shown {
 
 export class Hand {
   taps = 0;
+  /** Of the taps, those that enter a number: its pad opened, its keys, its pad closed. */
+  tapsForNumbers = 0;
   readonly #page: Page;
+  readonly #gesture: Gesture;
 
-  constructor(page: Page) {
+  constructor(page: Page, gesture: Gesture = 'tap') {
     this.#page = page;
+    this.#gesture = gesture;
+  }
+
+  startCounting(): void {
+    this.taps = 0;
+    this.tapsForNumbers = 0;
+  }
+
+  counted(steps: number): string {
+    const without = this.taps - this.tapsForNumbers;
+    const each = (taps: number) => `${taps} (${(taps / steps).toFixed(2)} a step)`;
+    return `${steps} steps: taps ${each(this.taps)}, without those that enter numbers ${each(without)}`;
   }
 
   async tap(target: Locator): Promise<void> {
-    await target.tap();
+    await target[this.#gesture]();
     this.taps += 1;
   }
 
@@ -40,6 +55,12 @@ export class Hand {
         action: text([...document.querySelectorAll('button')].at(-1)),
       };
     });
+  }
+
+  /** Waits until the job has been read from the disk. */
+  async settled(): Promise<void> {
+    const heading = this.#page.getByRole('heading', { level: 1 }).first();
+    await expect(heading).not.toHaveText(words.app.opening);
   }
 
   /** One tap on the action, and the answer of the screen: only what is on the disk changes it. */
@@ -66,8 +87,16 @@ export class Hand {
   /** Does what the shown step asks for next: a figure, a value, a pass, or the step itself. */
   async goOn(): Promise<Shown> {
     const before = await this.shown();
-    if (before.action.startsWith(words.torque.enter)) return this.#enterFigure(before);
-    if (before.action.startsWith(words.stand.enterValue)) await this.#enterValue(before);
+    const taps = this.taps;
+    if (before.action.startsWith(words.torque.enter)) {
+      const after = await this.#enterFigure(before);
+      this.tapsForNumbers += this.taps - taps;
+      return after;
+    }
+    if (before.action.startsWith(words.stand.enterValue)) {
+      await this.#enterValue(before);
+      this.tapsForNumbers += this.taps - taps;
+    }
     return this.act();
   }
 
@@ -102,7 +131,7 @@ export class Hand {
 
   /** A value that nobody could suggest: well inside the limit the screen states. */
   async #enterValue(before: Shown): Promise<void> {
-    const limit = await this.#page.getByRole('main').innerText();
+    const limit = (await this.#page.getByRole('main').textContent()) ?? '';
     await this.tap(this.action);
     const dialog = this.#page.getByRole('dialog');
     await typeOnPad(this, dialog, insideOf(limit));
@@ -112,18 +141,17 @@ export class Hand {
 }
 
 export async function typeOnPad(hand: Hand, dialog: Locator, value: string): Promise<void> {
-  for (const key of value)
-    await hand.tap(dialog.getByRole('button', { name: key, exact: true }));
+  for (const key of value) await hand.tap(dialog.getByRole('button', { name: key, exact: true }));
 }
 
 /** The middle of `2–4`, half of `at most 4`, a quarter above `at least 4`. */
 export function insideOf(text: string): string {
   const number = '(\\d+(?:\\.\\d+)?)';
-  const both = new RegExp(`${words.stand.limit}\\s+${number}–${number}`).exec(text);
+  const both = new RegExp(`${words.stand.limit}\\s*${number}–${number}`).exec(text);
   if (both) return String((Number(both[1]) + Number(both[2])) / 2);
-  const most = new RegExp(`${words.stand.limit}\\s+at most ${number}`).exec(text);
+  const most = new RegExp(`${words.stand.limit}\\s*at most ${number}`).exec(text);
   if (most) return String(Number(most[1]) / 2);
-  const least = new RegExp(`${words.stand.limit}\\s+at least ${number}`).exec(text);
+  const least = new RegExp(`${words.stand.limit}\\s*at least ${number}`).exec(text);
   return least ? String(Number(least[1]) * 1.25) : '10';
 }
 
