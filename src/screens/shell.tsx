@@ -57,7 +57,7 @@ function AboutTheApp() {
   const [isInstallPutOff, putOffInstall] = useState(false);
   const trouble = useStore(app.trouble, ({ refusal }) => refusal);
   return (
-    <div className={styles.about} data-on-screen-only>
+    <aside className={styles.about} data-on-screen-only>
       {trouble !== undefined && (
         <Notice
           as="alert"
@@ -88,6 +88,6 @@ function AboutTheApp() {
           <p>{words.app.installOffered}</p>
         </Notice>
       )}
-    </div>
+    </aside>
   );
 }

@@ -109,6 +109,8 @@ export interface ShopActions {
     person: string,
     pin: string,
   ): Promise<Result<true, StorageRefusal | KeysUnavailable | PinNotUsable>>;
+  /** The record stays whole: it holds only a digest of what is erased here. */
+  eraseCustomer(digest: string): Promise<Result<true, StorageRefusal>>;
   /** They stay in every record; they only leave the list at the stand. */
   retirePerson(id: string): Promise<Result<true, StorageRefusal>>;
   loadCatalogue(): Promise<ShopCatalogue>;

@@ -23,6 +23,7 @@ export function createShopActions(ports: AppPorts, { session }: LivingData): Sho
     addPerson: (person) => addPerson(ports, person),
     changePin: (person, pin) => changePin(ports, person, pin),
     retirePerson: (id) => retirePerson(storage, id),
+    eraseCustomer: (digest) => done(() => storage.customers.remove(digest)),
     loadCatalogue,
     loadMarkets: async () => (await loadCatalogue()).markets,
     // Needed once in the life of a tablet, so it is not in everybody's way.

@@ -112,15 +112,7 @@ const evolvers: Evolvers = {
       mark,
     );
   },
-  'measure-taken': (state, { at, measure, value, unit, judged }, mark) => ({
-    ...(stepById(state, at) === undefined || standingSignature(state, 'built') !== undefined
-      ? state
-      : withBuilder(state, mark)),
-    measures: {
-      ...state.measures,
-      [`${at}.${measure}`]: { ...mark, value, unit, judged, stale: false },
-    },
-  }),
+  'measure-taken': takeMeasure,
   'point-looked-at': (state, { point, verdict, note }, mark) => ({
     ...state,
     points: { ...state.points, [point]: { ...mark, verdict, note, stale: false } },
@@ -205,4 +197,24 @@ function closeFinding(state: JobState, id: string, how: string, mark: Mark): Job
     { steps: [], points: [finding.at] },
     { ...mark, from: finding.at, reason: finding.text },
   );
+}
+
+/** A value outside its limits, found at a step that counted as done, reopens it: the result no longer holds. */
+function takeMeasure(
+  state: JobState,
+  { at, measure, value, unit, judged }: EventOf<'measure-taken'>,
+  mark: Mark,
+): JobState {
+  const isWork =
+    stepById(state, at) !== undefined && standingSignature(state, 'built') === undefined;
+  const measured = {
+    ...(isWork ? withBuilder(state, mark) : state),
+    measures: {
+      ...state.measures,
+      [`${at}.${measure}`]: { ...mark, value, unit, judged, stale: false },
+    },
+  };
+  if (judged !== 'outside' || state.steps[at]?.standing !== 'done') return measured;
+  const reason = `${value} ${unit}`;
+  return disturb(measured, { steps: [at], points: [] }, { ...mark, from: at, reason });
 }

@@ -20,7 +20,7 @@ export interface ActionBarProps {
 
 export function ActionBar({ aside = [], action, children }: ActionBarProps) {
   return (
-    <div className={styles.bar}>
+    <footer className={styles.bar}>
       {aside.length > 0 && (
         <div className={styles.aside}>
           {aside.map(({ label, disabled, onPress }) => (
@@ -47,9 +47,10 @@ export function ActionBar({ aside = [], action, children }: ActionBarProps) {
           onClick={action.busy ? undefined : action.onPress}
         >
           <span className={styles.label}>{action.label}</span>
+          {action.detail !== undefined && ' '}
           {action.detail !== undefined && <span className={styles.detail}>{action.detail}</span>}
         </button>
       )}
-    </div>
+    </footer>
   );
 }

@@ -42,6 +42,7 @@ export function Button({
       onClick={busy ? undefined : onPress}
     >
       <span className={styles.label}>{children}</span>
+      {detail !== undefined && ' '}
       {detail !== undefined && <span className={styles.detail}>{detail}</span>}
     </button>
   );

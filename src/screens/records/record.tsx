@@ -22,9 +22,10 @@ function RecordOf({ shown }: { readonly shown: ShownJob }) {
   const { state, job, heads, entries } = shown.open;
   const names = useNames(state.plan);
   const shop = useStore(app.shop, ({ name }) => name);
-  const { code, drawn, customer } = useSheetExtras(shown);
+  const { code, drawn, customer, forgetCustomer } = useSheetExtras(shown);
   const [isAmending, amend] = useState(false);
   const [showsLog, showLog] = useState(false);
+  const [isErasing, erase] = useState(false);
   const sheet = sheetOf({
     job,
     state,
@@ -46,6 +47,9 @@ function RecordOf({ shown }: { readonly shown: ShownJob }) {
           {words.handOver.print}
         </Button>
         {sheet.isSealed && <Button onPress={() => amend(true)}>{words.records.amend}</Button>}
+        {sheet.isSealed && customer !== undefined && (
+          <Button onPress={() => erase(true)}>{words.records.erase}</Button>
+        )}
         <Button pressed={showsLog} onPress={() => showLog(!showsLog)}>
           {words.records.showLog}
         </Button>
@@ -53,6 +57,13 @@ function RecordOf({ shown }: { readonly shown: ShownJob }) {
       </div>
       <SheetPage sheet={sheet} names={names} code={code} drawn={drawn} />
       {showsLog && <RecordLog entries={entries} names={names} />}
+      {isErasing && (
+        <EraseDialog
+          digest={state.handedOver?.customer ?? ''}
+          onErased={forgetCustomer}
+          onClose={() => erase(false)}
+        />
+      )}
       {isAmending && <AmendDialog shown={shown} onClose={() => amend(false)} />}
     </main>
   );
@@ -114,7 +125,45 @@ function useSheetExtras({ open }: ShownJob) {
       if (address !== undefined) URL.revokeObjectURL(address);
     };
   }, [app, strokes]);
-  return { code, customer, drawn };
+  return { code, customer, drawn, forgetCustomer: () => setCustomer(undefined) };
+}
+
+interface EraseDialogProps {
+  readonly digest: string;
+  readonly onErased: () => void;
+  readonly onClose: () => void;
+}
+
+function EraseDialog({ digest, onErased, onClose }: EraseDialogProps) {
+  const app = useApp();
+  const [problem, setProblem] = useState<string>();
+  const eraseThem = async () => {
+    const erased = await app.eraseCustomer(digest);
+    if (!erased.ok) return setProblem(words.refusal({ ...erased.refusal }));
+    onErased();
+    onClose();
+  };
+  return (
+    <Dialog
+      title={words.records.eraseTitle}
+      closeLabel={words.app.cancel}
+      onClose={onClose}
+      actions={
+        <Button tone="solid" onPress={() => void eraseThem()}>
+          {words.records.eraseButton}
+        </Button>
+      }
+    >
+      <Notice>
+        <p>{words.records.eraseText}</p>
+      </Notice>
+      {problem !== undefined && (
+        <Notice as="alert">
+          <p>{problem}</p>
+        </Notice>
+      )}
+    </Dialog>
+  );
 }
 
 function AmendDialog({

@@ -1,6 +1,6 @@
 /** Where the book is kept, whether the browser promised to keep it, and how to take a copy. */
 
-import { useRef, useState } from 'react';
+import { useState } from 'react';
 import { useStore } from 'zustand';
 import { words } from '../../words';
 import { useApp } from '../app-context';
@@ -15,23 +15,13 @@ const answers = {
 
 export function Keeping() {
   const app = useApp();
-  const picker = useRef<HTMLInputElement>(null);
   const { answer, used, allowed } = useStore(app.durability);
   const { offered, installed } = useStore(app.install);
-  const hasJobs = useStore(app.rack, ({ rows }) => rows.length > 0);
   const [said, say] = useState<string>();
   const copy = async () => {
     say(words.shop.copying);
     const saved = await app.saveCopy();
     say(saved.ok ? words.shop.copied : words.refusal({ ...saved.refusal }));
-  };
-  const read = async (file: File | undefined) => {
-    if (file === undefined) return;
-    const text = await app.readTextFile(file);
-    const answered = text.ok ? await app.readCopy(text.value) : text;
-    say(
-      answered.ok ? words.goodsIn.allTaken(answered.value) : words.refusal({ ...answered.refusal }),
-    );
   };
   return (
     <section className={styles.keeping}>
@@ -54,14 +44,6 @@ export function Keeping() {
         {offered && !installed && (
           <Button onPress={() => void app.askToInstall()}>{words.shop.install}</Button>
         )}
-        {!hasJobs && <Button onPress={() => picker.current?.click()}>{words.shop.read}</Button>}
-        <input
-          ref={picker}
-          type="file"
-          accept=".json,application/json"
-          hidden
-          onChange={(event) => void read(event.target.files?.[0])}
-        />
       </div>
       {installed && <p>{words.shop.installed}</p>}
     </section>

@@ -143,6 +143,25 @@ describe('a measure', () => {
     });
   });
 
+  test('[J10] found outside after the step was done reopens it', () => {
+    const done = doing(start, doPost(70));
+    expect(done.state.steps.post?.standing).toBe('done');
+    const found = doing(done, {
+      kind: 'take-measure',
+      at: 'post',
+      measure: 'insertion',
+      value: 40,
+    });
+    expect(found.state.steps.post).toMatchObject({ standing: 'reopened', reason: '40 mm' });
+    const inside = doing(done, {
+      kind: 'take-measure',
+      at: 'post',
+      measure: 'insertion',
+      value: 71,
+    });
+    expect(inside.state.steps.post?.standing).toBe('done');
+  });
+
   test('[J10] that is no number is no measure', () => {
     expect(refusalOf(start, doPost(Number.NaN)).code).toBe('measure-unknown');
     expect(refusalOf(start, { kind: 'do-step', step: 'post' }).code).toBe('step-needs-measures');
