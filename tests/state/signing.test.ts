@@ -70,6 +70,16 @@ describe('a finished build', () => {
     expect(JSON.stringify(entries)).not.toMatch(/Marlowe|01632/);
   });
 
+  test('can be without its customer and is still whole', async () => {
+    const { app, job } = shop;
+    const record = await loadJob(shop.storage, job);
+    const digest = record?.state.handedOver?.customer ?? '';
+    expect(await app.customerOf(digest)).toBeDefined();
+    must(await app.eraseCustomer(digest));
+    expect(await app.customerOf(digest)).toBeUndefined();
+    expect((await app.checkLog(job)).ok).toBe(true);
+  });
+
   test('is sealed: nothing more is signed', async () => {
     const again = shop.app.sign({ job: shop.job, meaning: 'built', pin: checkersPin });
     expect(await refusalOf(again)).toEqual({ code: 'record-sealed' });
