@@ -16,6 +16,8 @@ const themes = ['day', 'night'] as const;
 
 /** CSS pixels: what a hand in a glove finds at arm's length. WCAG 2.2 (2.5.8) asks for 24. */
 const glove = 56;
+/** Rows of a list that is only glanced at and seldom tapped, one under the other. */
+const row = 40;
 
 for (const theme of themes) {
   test(`places and their dialogs by ${theme}`, async ({ page }) => {
@@ -24,7 +26,7 @@ for (const theme of themes) {
     await looksGood(page, 'shop');
     await page.getByRole('button', { name: words.shop.ownButton }).tap();
     await looksGood(page, 'own shop');
-    await page.getByRole('button', { name: words.app.cancel }).tap();
+    await page.getByRole('dialog').getByRole('button', { name: words.app.cancel }).tap();
 
     await visit(page, words.app.rack);
     await looksGood(page, 'rack');
@@ -32,7 +34,7 @@ for (const theme of themes) {
     await looksGood(page, 'tool board');
     await page.getByRole('button', { name: `${words.toolBoard.edit} A` }).tap();
     await looksGood(page, 'wrench form');
-    await page.getByRole('button', { name: words.app.cancel }).tap();
+    await page.getByRole('dialog').getByRole('button', { name: words.app.cancel }).tap();
 
     await visit(page, words.app.goodsIn);
     await looksGood(page, 'goods-in, one box');
@@ -62,7 +64,7 @@ for (const theme of themes) {
     await looksGood(page, 'opening');
     await page.getByRole('button', { name: words.app.atStand('', '').trim() }).tap();
     await looksGood(page, 'who is here');
-    await page.getByRole('button', { name: words.app.close }).tap();
+    await page.getByRole('dialog').getByRole('button', { name: words.app.close }).tap();
     const hand = new Hand(page);
     await hand.act();
     await looksGood(page, 'contents');
@@ -71,17 +73,17 @@ for (const theme of themes) {
     for (const button of [words.stand.setAside, words.stand.hold]) {
       await page.getByRole('button', { name: button, exact: true }).tap();
       await looksGood(page, button);
-      await page.getByRole('button', { name: words.app.cancel }).tap();
+      await page.getByRole('dialog').getByRole('button', { name: words.app.cancel }).tap();
     }
     await hand.workUntil('Tighten the seat clamp');
     await hand.action.tap();
     await looksGood(page, 'figure dialog');
-    await page.getByRole('button', { name: words.app.cancel }).tap();
+    await page.getByRole('dialog').getByRole('button', { name: words.app.cancel }).tap();
     await hand.goOn();
     await looksGood(page, 'torque step');
     await page.getByRole('button', { name: words.torque.change, exact: true }).tap();
     await looksGood(page, 'wrench dialog');
-    await page.getByRole('button', { name: words.app.close }).tap();
+    await page.getByRole('dialog').getByRole('button', { name: words.app.close }).tap();
     await hand.act();
     await looksGood(page, 'measure step');
   });
@@ -95,10 +97,10 @@ for (const theme of themes) {
     await looksGood(page, 'second check');
     await page.getByRole('button', { name: words.sign.checkedButton }).tap();
     await looksGood(page, 'PIN');
-    await page.getByRole('button', { name: words.app.cancel }).tap();
+    await page.getByRole('dialog').getByRole('button', { name: words.app.cancel }).tap();
     await page.getByRole('button', { name: words.sign.sendBack }).tap();
     await looksGood(page, 'send back');
-    await page.getByRole('button', { name: words.app.cancel }).tap();
+    await page.getByRole('dialog').getByRole('button', { name: words.app.cancel }).tap();
     await goTo(page, `/job/${job}/hand-over`);
     await looksGood(page, 'hand-over');
     await goTo(page, `/job/${job}/walk`);
@@ -125,7 +127,10 @@ async function visit(page: Page, place: string): Promise<void> {
 }
 
 async function looksGood(page: Page, screen: string): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).withTags(rules).analyze();
+  const { violations } = await new AxeBuilder({ page })
+    .withTags(rules)
+    .disableRules('target-size') // a row cut by the edge of a list that scrolls counts as small; measured below
+    .analyze();
   const said = violations.map(
     ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join('\n')}`,
   );
@@ -135,11 +140,15 @@ async function looksGood(page: Page, screen: string): Promise<void> {
 
 /** Buttons a glove would miss, on the top layer only. */
 async function tooSmall(page: Page): Promise<readonly string[]> {
-  return page.evaluate((least) => {
-    const top = document.querySelector('dialog[open]') ?? document;
-    return [...top.querySelectorAll('button')]
-      .filter((button) => button.checkVisibility())
-      .filter((button) => Math.round(button.getBoundingClientRect().height) < least)
-      .map((button) => `${button.textContent} ${button.getBoundingClientRect().height}`);
-  }, glove);
+  return page.evaluate(
+    ([leastButton = 0, leastRow = 0]) => {
+      const least = (button: Element) => (button.matches('li > button') ? leastRow : leastButton);
+      const top = document.querySelector('dialog[open]') ?? document;
+      return [...top.querySelectorAll('button')]
+        .filter((button) => button.checkVisibility())
+        .filter((button) => Math.round(button.getBoundingClientRect().height) < least(button))
+        .map((button) => `${button.textContent} ${button.getBoundingClientRect().height}`);
+    },
+    [glove, row],
+  );
 }

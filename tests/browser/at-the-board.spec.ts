@@ -28,7 +28,7 @@ test('a missing part stops the steps that need it, says so, and stops nothing el
   const pedals = ['left-pedal', 'right-pedal'].map((id) => titleOf('drivetrain', id));
   for (const pedal of pedals) {
     expect(done).not.toContain(pedal);
-    await expect(page.getByText(pedal)).toBeVisible();
+    await expect(page.getByText(pedal, { exact: true })).toBeVisible();
   }
   await expect(
     page.getByText(`${pedalsName} (${words.terms.partStates.missing})`).first(),

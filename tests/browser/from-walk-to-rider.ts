@@ -78,7 +78,7 @@ export async function handOver(page: Page, customer: string, witness: DemoName):
   ).toBeVisible();
   await page.getByLabel(words.handOver.customer).fill(customer);
   const topics = page.getByRole('group', { name: words.handOver.tell }).getByRole('checkbox');
-  for (const topic of await topics.all()) await topic.check({ force: true });
+  for (const topic of await topics.all()) await topic.tap();
   await drawSignature(page);
   await page.getByRole('button', { name: words.handOver.button }).tap();
   await signWith(page, demoPerson(witness));
