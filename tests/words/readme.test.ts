@@ -74,5 +74,7 @@ test('every command in the two documents exists', () => {
 
 test('every dependency has its reason', () => {
   const packages = Object.keys({ ...manifest.dependencies, ...manifest.devDependencies });
-  expect(packages.filter((name) => !developers.includes(`| \`${name}\` |`))).toEqual([]);
+  expect(
+    packages.filter((name) => !new RegExp(`^\\| \`${name}\` +\\|`, 'm').test(developers)),
+  ).toEqual([]);
 });
