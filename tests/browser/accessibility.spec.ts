@@ -7,7 +7,7 @@ import { come, goTo, openApp, openJob } from './app-in-a-browser';
 import { Hand } from './at-the-stand';
 
 // The app's own policy refuses every script it did not ship, and axe is one. Only this file looks away.
-test.use({ bypassCSP: true });
+test.use({ bypassCSP: true, actionTimeout: 10_000 });
 
 const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 const boxed = 'LF29-204118';
