@@ -56,14 +56,14 @@ export function BikeFields({ draft, onChange, wrong }: BikeFieldsProps) {
           label={`${text.wheel.front}: ${text.tyre}`}
           value={draft.frontTyre}
           onChange={(frontTyre) => onChange({ frontTyre })}
-          error={wrong('front.tyre')}
+          error={wrong('front.tyre', text.tyreShape)}
           maxLength={40}
         />
         <TextField
           label={`${text.wheel.rear}: ${text.tyre}`}
           value={draft.rearTyre}
           onChange={(rearTyre) => onChange({ rearTyre })}
-          error={wrong('rear.tyre')}
+          error={wrong('rear.tyre', text.tyreShape)}
           maxLength={40}
         />
         <TextField

@@ -1,6 +1,7 @@
 /** What is typed about one box, and the bike it describes once every field makes sense. */
 
 import { type Bike, type BikeKind, bikeSchema, type Extra } from '../engine/bike';
+import { parseTyreMarking } from '../engine/tyres';
 
 export interface BoxDraft {
   readonly make: string;
@@ -142,8 +143,19 @@ export type DraftReading =
 
 export function readDraft(draft: BoxDraft): DraftReading {
   const parsed = bikeSchema.safeParse(describedBy(draft));
-  if (parsed.success) return { ok: true, bike: parsed.data };
+  if (parsed.success) {
+    const wrong = unreadTyres(parsed.data);
+    return wrong.size === 0 ? { ok: true, bike: parsed.data } : { ok: false, wrong };
+  }
   return { ok: false, wrong: new Set(parsed.error.issues.map(({ path }) => path.join('.'))) };
+}
+
+/** A tyre size that cannot be read would stop the plan later; here it is still on the side wall in front of us. */
+function unreadTyres({ front, rear }: Bike): ReadonlySet<string> {
+  return new Set([
+    ...(parseTyreMarking(front.tyre).ok ? [] : ['front.tyre']),
+    ...(parseTyreMarking(rear.tyre).ok ? [] : ['rear.tyre']),
+  ]);
 }
 
 function describedBy(draft: BoxDraft): unknown {

@@ -67,7 +67,7 @@ function RackRow({ row }: { readonly row: JobRow }) {
         </span>
         <span className={styles.waits}>
           {waiting[0] === undefined ? progressOf(row) : words.waiting(waiting[0])}
-          {waiting.length > 1 && ` +${waiting.length - 1}`}
+          {waiting.length > 1 && ` ${words.rack.more(waiting.length - 1)}`}
         </span>
       </Link>
     </li>

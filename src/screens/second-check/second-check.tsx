@@ -77,7 +77,7 @@ function SignScreen({ shown }: { readonly shown: ShownJob }) {
                 }
           }
         >
-          <p>{words.sign.yet}</p>
+          <p>{gates[0] === undefined ? words.sign.yet : words.refusal({ ...gates[0] }, names)}</p>
         </ActionBar>
       }
     >

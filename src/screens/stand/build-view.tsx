@@ -10,6 +10,7 @@ import { routes } from '../routes';
 import type { ShownJob } from '../use-job';
 import { Contents } from './contents';
 import { StepScreen } from './step-screen';
+import { ZoneList } from './zone-list';
 
 export function BuildView({ shown }: { readonly shown: ShownJob }) {
   const { state, job } = shown.open;
@@ -71,6 +72,13 @@ export function BuildView({ shown }: { readonly shown: ShownJob }) {
       }
     >
       <p>{words.walk.caution}</p>
+      <ZoneList
+        job={job}
+        state={state}
+        current={undefined}
+        onChoose={choose}
+        onContents={() => showContents(true)}
+      />
     </Page>
   );
 }

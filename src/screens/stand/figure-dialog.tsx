@@ -23,11 +23,14 @@ export function FigureDialog({ step, tightening }: FigureDialogProps) {
   const [from, setFrom] = useState<'part' | 'document'>('part');
   const [reference, setReference] = useState('');
   const [shouldComplain, complain] = useState(false);
+  /** The marking that was questioned once; asked for again, it is what the part says. */
+  const [doubted, doubt] = useState<string>();
   const read = parseTorqueMarking(marking);
   const close = () => tightening.show(undefined);
   const keep = async (figure: Figure) => {
     if (await tightening.enter(figure)) close();
   };
+  const isFar = read.ok && isFarFromUsual(step, read.value.figure);
   const use = () => {
     if (
       !read.ok ||
@@ -35,6 +38,7 @@ export function FigureDialog({ step, tightening }: FigureDialogProps) {
       (from === 'document' && reference.trim() === '')
     )
       return complain(true);
+    if (isFar && doubted !== marking) return doubt(marking);
     const source =
       from === 'part'
         ? ({ kind: 'part', printed: marking.trim() } as const)
@@ -49,7 +53,7 @@ export function FigureDialog({ step, tightening }: FigureDialogProps) {
       wide
       actions={
         <Button tone="solid" onPress={use}>
-          {words.torque.use}
+          {doubted === marking && isFar ? words.torque.useAnyway : words.torque.use}
         </Button>
       }
     >
@@ -59,12 +63,17 @@ export function FigureDialog({ step, tightening }: FigureDialogProps) {
         value={marking}
         onChange={setMarking}
         inputMode="none"
-        error={shouldComplain && !read.ok ? words.refusal(read.refusal) : undefined}
+        error={shouldComplain && !read.ok ? notRead(marking, read.refusal) : undefined}
       />
       {read.ok && read.value.figure !== undefined && (
         <p className={styles.read}>
           {words.torque.readAs(writeTorqueMarking(read.value.figure, 'N·m', 2))}
         </p>
+      )}
+      {isFar && doubted === marking && step.joint !== undefined && (
+        <Notice as="alert">
+          <p>{words.torque.far(`${words.writing.range(step.joint.usual)} N·m`)}</p>
+        </Notice>
       )}
       {read.ok && read.value.disagree && (
         <Notice as="alert">
@@ -127,6 +136,20 @@ export function FigureDialog({ step, tightening }: FigureDialogProps) {
     </Dialog>
   );
 }
+
+function notRead(marking: string, refusal: { readonly code: string }): string {
+  return marking.trim() === '' ? words.torque.empty : words.refusal({ ...refusal });
+}
+
+/** Wholly below half, or wholly above twice the usual range of such a joint: most likely a slip of the pad or the unit. */
+function isFarFromUsual({ joint }: PlanStep, figure: Limits | undefined): boolean {
+  if (joint === undefined || figure === undefined) return false;
+  const lowest = figure.min ?? figure.target ?? figure.max ?? 0;
+  const highest = figure.max ?? figure.target ?? figure.min ?? 0;
+  return highest < joint.usual.min / 2 || lowest > joint.usual.max * 2;
+}
+
+type Limits = Pick<Figure, 'min' | 'max' | 'target'>;
 
 function usualFigure({ joint }: PlanStep, acceptedBy: string): Figure {
   const { min = 1, max = 1 } = joint?.usual ?? {};

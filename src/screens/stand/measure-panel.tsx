@@ -2,10 +2,12 @@
 
 import { useState } from 'react';
 import { useStore } from 'zustand';
+import { type Asked, missingMeasures, type NextPass } from '../../engine/job';
 import type { PlanMeasure, PlanStep } from '../../engine/plan';
-import { kilopascals, kilopascalsFrom, kilopascalsTo, type PressureUnit } from '../../engine/units';
+import type { PressureUnit } from '../../engine/units';
 import { words } from '../../words';
 import { useApp } from '../app-context';
+import { keptValue, limitOf, shownUnit, shownValue } from '../measure-units';
 import { Button, Dialog, Notice, NumberPad } from '../parts';
 import type { ShownJob } from '../use-job';
 import styles from './torque-panel.module.css';
@@ -18,6 +20,10 @@ export interface Measuring {
   readonly type: (text: string) => void;
   readonly startTyping: (typing: boolean) => void;
   readonly limitText: string;
+  /** The last value taken, when it lies outside the limit. */
+  readonly outside: string | undefined;
+  /** On a joint the measure comes before its last round; by itself it is the step. */
+  readonly isDue: (next: NextPass | undefined) => boolean;
   readonly action: (
     following: string,
     onDone: () => void,
@@ -30,15 +36,17 @@ export interface Measuring {
 }
 
 /** The step's measure, shown in the unit the stand prefers, kept in its own. */
-export function useMeasures({ store }: ShownJob, step: PlanStep): Measuring {
+export function useMeasures({ store, open }: ShownJob, step: PlanStep): Measuring {
   const preferred = useStore(useApp().session, ({ preferences }) => preferences.pressureUnit);
   const [measure] = step.measures;
-  const unit = measure?.unit === 'kPa' ? preferred : (measure?.unit ?? '');
+  const unit = measure === undefined ? '' : shownUnit(measure, preferred);
   const suggested =
     measure?.suggested === undefined ? '' : shownValue(measure.suggested, measure, preferred);
   const [text, type] = useState(suggested);
   const [isTyping, startTyping] = useState(false);
   const value = Number(text);
+  const mark = measure && open.state.measures[`${step.id}.${measure.id}`];
+  const isOutside = mark?.judged === 'outside' && !mark.stale;
   return {
     measure,
     unit,
@@ -46,7 +54,13 @@ export function useMeasures({ store }: ShownJob, step: PlanStep): Measuring {
     isTyping,
     type,
     startTyping,
-    limitText: measure === undefined ? '' : limitText(measure, preferred, unit),
+    outside: isOutside ? outsideText(mark.value, measure, preferred) : undefined,
+    isDue: (next) => {
+      if (step.joint === undefined) return step.measures.length > 0;
+      const isLastRound = next !== undefined && next.pass.pass === next.of;
+      return isLastRound && missingMeasures(open.state, step).length > 0;
+    },
+    limitText: measure === undefined ? '' : limitText(measure, preferred),
     action: (following, onDone) =>
       text === '' || !Number.isFinite(value)
         ? {
@@ -59,22 +73,23 @@ export function useMeasures({ store }: ShownJob, step: PlanStep): Measuring {
             detail: following,
             onPress: () =>
               void store
-                .act({
-                  kind: 'do-step',
-                  step: step.id,
-                  measures: { [measure?.id ?? '']: keptValue(value, measure, preferred) },
-                })
-                .then((kept) => kept && onDone()),
+                .act(recorded(step, measure, keptValue(value, measure, preferred)))
+                .then((kept) => kept && step.joint === undefined && onDone()),
           },
   };
 }
 
 export function MeasurePanel({ measuring }: { readonly measuring: Measuring }) {
-  const { measure, text, unit, limitText, isTyping, type, startTyping } = measuring;
+  const { measure, text, unit, limitText, outside, isTyping, type, startTyping } = measuring;
   if (measure === undefined) return null;
   return (
     <section className={styles.panel}>
       <div className={styles.number}>
+        {outside !== undefined && (
+          <Notice as="alert">
+            <p>{outside}</p>
+          </Notice>
+        )}
         <p className={styles.value}>
           {text === '' ? '–' : text}
           <span className={styles.unit}> {unit}</span>
@@ -115,30 +130,28 @@ export function MeasurePanel({ measuring }: { readonly measuring: Measuring }) {
   );
 }
 
-function shownValue(value: number, measure: PlanMeasure, preferred: PressureUnit): string {
-  if (measure.unit !== 'kPa') return words.writing.figure(value);
-  return words.writing.figure(
-    kilopascalsTo(kilopascals(value), preferred),
-    preferred === 'bar' ? 1 : 0,
-  );
+/** By itself a measure does its step; on a joint it is kept, and the last round does the step. */
+function recorded(step: PlanStep, measure: PlanMeasure | undefined, value: number): Asked {
+  const id = measure?.id ?? '';
+  return step.joint === undefined
+    ? { kind: 'do-step', step: step.id, measures: { [id]: value } }
+    : { kind: 'take-measure', at: step.id, measure: id, value };
 }
 
-function keptValue(
+function outsideText(
   value: number,
   measure: PlanMeasure | undefined,
   preferred: PressureUnit,
-): number {
-  return measure?.unit === 'kPa' ? kilopascalsFrom(value, preferred) : value;
+): string | undefined {
+  if (measure === undefined) return undefined;
+  const { range } = limitOf(measure, preferred);
+  const shown = `${shownValue(value, measure, preferred)} ${shownUnit(measure, preferred)}`;
+  return words.stand.outside(shown, range);
 }
 
-function limitText(measure: PlanMeasure, preferred: PressureUnit, unit: string): string {
-  const { min, max, source } = measure.limit;
-  const shown = (value: number) => Number(shownValue(value, measure, preferred));
-  const range = words.writing.range({
-    min: min === undefined ? undefined : shown(min),
-    max: max === undefined ? undefined : shown(max),
-  });
+function limitText(measure: PlanMeasure, preferred: PressureUnit): string {
+  const { range, source } = limitOf(measure, preferred);
   return range === ''
     ? `${words.stand.unlimited} (${source}).`
-    : `${words.stand.limit} ${range} ${unit} (${source}).`;
+    : `${words.stand.limit} ${range} (${source}).`;
 }

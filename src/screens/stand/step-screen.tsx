@@ -48,8 +48,9 @@ export function StepScreen({ shown, step, onChoose, onContents }: StepScreenProp
   const action = (() => {
     if (isDone) return { label: words.stand.current, onPress: () => onChoose(undefined) };
     if (gates.length > 0) return undefined;
+    if (measuring.isDue(tightening.next))
+      return measuring.action(following, () => onChoose(undefined));
     if (step.joint !== undefined) return tightening.action(following, () => onChoose(undefined));
-    if (step.measures.length > 0) return measuring.action(following, () => onChoose(undefined));
     return {
       label:
         standing === 'to-do' || standing === 'set-aside'
@@ -92,9 +93,10 @@ export function StepScreen({ shown, step, onChoose, onContents }: StepScreenProp
             <StepNote state={state} step={step} />
             <StepText step={step} tightening={tightening} />
           </div>
-          {step.joint !== undefined && <TorquePanel step={step} tightening={tightening} />}
-          {step.joint === undefined && step.measures.length > 0 && (
+          {!isDone && measuring.isDue(tightening.next) ? (
             <MeasurePanel measuring={measuring} />
+          ) : (
+            step.joint !== undefined && <TorquePanel step={step} tightening={tightening} />
           )}
         </div>
       </main>

@@ -56,7 +56,6 @@ export function useTightening(shown: ShownJob, step: PlanStep): Tightening {
     figure === undefined ? [] : rankWrenches(figure, wrenches, app.clock.today(), adapter);
   const chosen = ranked.find((one) => one.wrench.id === taken?.wrench) ?? ranked[0];
   const wrench = chosen?.plan === undefined && taken === undefined ? undefined : chosen;
-  const mark = step.joint && open.state.joints[step.joint.id];
 
   const enter = async (entered: Figure) => {
     if (step.joint === undefined) return false;
@@ -111,7 +110,7 @@ export function useTightening(shown: ShownJob, step: PlanStep): Tightening {
     wrench,
     adapters,
     adapter,
-    isStale: mark?.stale ?? false,
+    isStale: open.state.steps[step.id]?.standing === 'stale',
     figureText: figure && `${writeTorqueMarking(figure)}, ${words.source(figure.source, names)}`,
     wrenchText: wrench && wrenchText(wrench, adapter),
     dialog,

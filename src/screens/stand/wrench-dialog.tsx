@@ -75,7 +75,7 @@ function WrenchRow({
         </p>
         <p>
           {plan !== undefined &&
-            `${words.torque.setTo(wrench.id, `${words.writing.figure(plan.onScale, 2)} ${plan.unit}`)} ${words.torque.ends(words.writing.figure(plan.jointLow), words.writing.figure(plan.jointHigh))}`}
+            `${words.torque.setTo(wrench.id, `${words.writing.figure(plan.onScale, 2)} ${plan.unit}`)} ${words.torque.eachEnds(words.writing.figure(plan.jointLow), words.writing.figure(plan.jointHigh))}`}
           {refusal !== undefined && words.refusal(refusal, names)}
         </p>
       </div>

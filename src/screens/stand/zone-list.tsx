@@ -19,7 +19,7 @@ import styles from './zone-list.module.css';
 export interface ZoneListProps {
   readonly job: string;
   readonly state: JobState;
-  readonly current: Zone;
+  readonly current: Zone | undefined;
   readonly onChoose: (step: string) => void;
   readonly onContents: () => void;
 }

@@ -1,10 +1,14 @@
 /** One point of the walk: what to look for, and what was found: good, adjusted, or wrong. */
 
 import { type ReactNode, useState } from 'react';
+import { useStore } from 'zustand';
 import type { RoutePoint } from '../../engine/inspection';
 import { stepGates } from '../../engine/job';
+import type { PlanMeasure } from '../../engine/plan';
+import type { PressureUnit } from '../../engine/units';
 import { words } from '../../words';
 import { useApp, useNames } from '../app-context';
+import { keptValue, limitOf, shownUnit } from '../measure-units';
 import { ActionBar, Button, Dialog, Facts, Notice, NumberPad } from '../parts';
 import type { ShownJob } from '../use-job';
 import { FindingDialog } from './finding-dialog';
@@ -24,6 +28,7 @@ export interface PointPanelProps {
 export function PointPanel(props: PointPanelProps) {
   const { shown, point, title, drawing, following, busy, onBack, onDone } = props;
   const app = useApp();
+  const preferred = useStore(app.session, ({ preferences }) => preferences.pressureUnit);
   const { store, open } = shown;
   const names = useNames(open.state.plan);
   const [isWrong, setWrong] = useState(false);
@@ -31,7 +36,8 @@ export function PointPanel(props: PointPanelProps) {
   const [value, setValue] = useState('');
   const mark = open.state.points[point.id];
   const blocked = point.reliesOn.filter((step) => stepGates(open.state, step).length > 0);
-  const measured = value === '' ? {} : { value: Number(value) };
+  const measured =
+    value === '' ? {} : { value: keptValue(Number(value), point.measure, preferred) };
   const look = async (verdict: 'good' | 'adjusted') => {
     if (await store.act({ kind: 'look-at-point', point: point.id, verdict, ...measured })) onDone();
   };
@@ -48,7 +54,7 @@ export function PointPanel(props: PointPanelProps) {
               { label: words.walk.right, value: point.right },
               ...(point.measure === undefined
                 ? []
-                : [{ label: words.walk.limit, value: limitText(point) }]),
+                : [{ label: words.walk.limit, value: limitText(point.measure, preferred) }]),
             ]}
           />
           {point.caution !== undefined && (
@@ -76,7 +82,9 @@ export function PointPanel(props: PointPanelProps) {
             <Button onPress={() => setWrong(true)}>{words.walk.wrong}</Button>
             {point.measure !== undefined && (
               <Button onPress={() => setTyping(true)}>
-                {value === '' ? words.stand.enterValue : `${value} ${point.measure.unit}`}
+                {value === ''
+                  ? words.stand.enterValue
+                  : `${value} ${shownUnit(point.measure, preferred)}`}
               </Button>
             )}
           </div>
@@ -98,7 +106,7 @@ export function PointPanel(props: PointPanelProps) {
           onClose={() => setTyping(false)}
         >
           <p className={styles.value}>
-            {value === '' ? '–' : value} {point.measure.unit}
+            {value === '' ? '–' : value} {shownUnit(point.measure, preferred)}
           </p>
           <p>{point.measure.how}</p>
           <NumberPad
@@ -133,8 +141,7 @@ export function PointPanel(props: PointPanelProps) {
   );
 }
 
-function limitText({ measure }: RoutePoint): string {
-  if (measure === undefined) return '';
-  const { limit, unit } = measure;
-  return `${words.writing.range(limit)} ${unit} (${limit.source})`;
+function limitText(measure: PlanMeasure, preferred: PressureUnit): string {
+  const { range, source } = limitOf(measure, preferred);
+  return range === '' ? source : `${range} (${source})`;
 }

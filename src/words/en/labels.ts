@@ -45,6 +45,7 @@ export const labels = {
     bike: 'Bike',
     steps: (done: number, of: number) => `${done} of ${of} steps`,
     points: (done: number, of: number) => `${done} of ${of} points`,
+    more: (count: number) => `(and ${count} more)`,
     recentlyGone: 'Handed over bikes are under Records.',
   },
   opening: {
@@ -137,6 +138,8 @@ export const labels = {
     measured: 'Measured',
     limit: 'Limit',
     enterValue: 'Enter the value',
+    outside: (value: string, range: string) =>
+      `${value} is outside ${range}. Put it right and measure again.`,
     unlimited: 'read the limit on the part',
     recordValue: (value: string) => `Record ${value}`,
     other: 'Other value',
@@ -148,6 +151,10 @@ export const labels = {
     marking: 'Figure as printed',
     readAs: (text: string) => `Read as ${text}`,
     use: 'Use this figure',
+    useAnyway: 'The part says exactly that',
+    empty: 'Enter what is printed on the part first.',
+    far: (usual: string) =>
+      `This is far from what such a joint usually takes (${usual}). Read the part once more: the number, the point and the unit. In doubt, ask a senior mechanic or the maker.`,
     lastTime: (text: string) =>
       `Same as on this model before: ${text}. Check that the part says so.`,
     sameAsBefore: 'The part says the same',
@@ -166,10 +173,11 @@ export const labels = {
     lastOf: (of: string) => `Last of ${of} passes`,
     onlyPass: 'One pass',
     nextPass: (pass: string) => `pass ${pass} next`,
+    eachEnds: (low: string, high: string) => `Each bolt ends between ${low} and ${high} N·m.`,
     ends: (low: string, high: string) => `each bolt ends between ${low} and ${high} N·m`,
     halfway: (value: string) => `about ${value} N·m by feel, order as drawn`,
     lastRound: 'once round at the set point: none may turn further',
-    staleRound: 'one round at the set point shows it is still good',
+    staleRound: 'One round at the set point shows it is still good',
     clicked: ['', 'Clicked', 'Both clicked', 'All three clicked', 'All four clicked'],
     allClicked: (count: string) => `All ${count} clicked`,
     risen: (pass: number) => `Pass ${pass} made`,

@@ -27,6 +27,7 @@ export const shopLabels = {
     axle: 'Axle',
     brake: 'Brake',
     tyre: 'Tyre size on the side wall',
+    tyreShape: 'Write the size as on the side wall, for example 57-622 or 29 x 2.25.',
     pressure: 'Pressure on the side wall',
     pressureHint: 'As printed, for example 40–65 psi. It can be read at the stand too.',
     steering: 'Stem',
