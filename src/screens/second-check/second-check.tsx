@@ -77,7 +77,7 @@ function SignScreen({ shown }: { readonly shown: ShownJob }) {
                 }
           }
         >
-          <p>{gates[0] === undefined ? words.sign.yet : words.refusal({ ...gates[0] }, names)}</p>
+          <p>{words.sign.yet}</p>
         </ActionBar>
       }
     >
