@@ -5,7 +5,6 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
-import { compactVerify, importJWK, type JWK } from 'jose';
 import readCode from 'jsqr';
 
 export type Paper = 'A4' | 'Letter';
@@ -72,13 +71,4 @@ export function saidIn(jws: string): Readonly<Record<string, unknown>> {
   const parts = jws.split('.');
   if (parts.length !== 3) throw new Error('a compact JWS has three parts');
   return JSON.parse(Buffer.from(parts[1] ?? '', 'base64url').toString('utf8'));
-}
-
-/** Whether one of these keys made the signature; jose does the arithmetic, not the app. */
-export async function isSignedBy(jws: string, keys: readonly JWK[]): Promise<boolean> {
-  for (const key of keys) {
-    const verified = await compactVerify(jws, await importJWK(key, 'ES256')).catch(() => undefined);
-    if (verified !== undefined) return true;
-  }
-  return false;
 }
