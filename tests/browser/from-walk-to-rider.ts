@@ -26,6 +26,7 @@ export async function walkRound(page: Page, wrongs: Wrongs = {}): Promise<readon
 }
 
 async function lookAt(page: Page, hand: Hand): Promise<void> {
+  const { place } = await hand.shown();
   const measured = page.getByRole('button', { name: words.stand.enterValue });
   if (await measured.isVisible()) {
     const limit = (await page.getByRole('main').textContent()) ?? '';
@@ -35,6 +36,8 @@ async function lookAt(page: Page, hand: Hand): Promise<void> {
     await hand.tap(dialog.getByRole('button', { name: words.app.close }));
   }
   await hand.act();
+  // The bar may change a moment before the page does; the next limit is read only once this point has gone.
+  await expect.poll(async () => (await hand.shown()).place).not.toBe(place);
 }
 
 async function writeFinding(page: Page, hand: Hand, wrong: Wrongs[number]): Promise<void> {
