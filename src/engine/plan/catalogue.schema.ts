@@ -19,6 +19,14 @@ export const limitRules = [
   'quill-insertion',
 ] as const;
 
+/** Questions about the bike that answer what a joint's bolts hold together. */
+export const materialQuestions = [
+  'frame.material',
+  'fork.steerer',
+  'steering.barMaterial',
+  'seat.postMaterial',
+] as const;
+
 const id = z.string().check(z.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/));
 const sentence = z.string().check(z.minLength(2));
 const newtonMetres = z.number().check(z.positive());
@@ -52,6 +60,8 @@ export const jointSchema = z.object({
   bit: sentence,
   preparation: z.enum(preparations),
   preparationNote: sentence,
+  /** What the bolts hold together, as far as the bike's description says; absent where it says nothing. */
+  clamps: z.optional(z.array(z.enum(materialQuestions)).check(z.minLength(1))),
   /** Common practice, N·m: to warn with, never a specification. */
   usual: usualRangeSchema,
   risk: z.enum(risks),
@@ -136,4 +146,5 @@ export type Part = z.infer<typeof partSchema>;
 export type Measure = z.infer<typeof measureSchema>;
 export type Limit = z.infer<typeof limitSchema>;
 export type LimitRule = (typeof limitRules)[number];
+export type MaterialQuestion = (typeof materialQuestions)[number];
 export type Preparation = (typeof preparations)[number];
