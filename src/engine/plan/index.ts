@@ -29,6 +29,7 @@ export { type Ground, groundsOf, holds, questionsAsked } from './condition';
 export { type Condition, conditionSchema } from './condition.schema';
 export { type Activity, type CriticalPath, criticalPath } from './critical-path';
 export { type Effort, effortOf, type ThreePoints } from './effort';
+export { type GreaseAdvice, type GreaseAdviceRefusal, greaseAdvice } from './grease-advice';
 export { jointThread } from './joint-thread';
 export type { BikeOutsideCatalogue } from './outside-catalogue';
 export {
