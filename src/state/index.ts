@@ -12,7 +12,7 @@ export type {
 export { createApp } from './create-app';
 export type { DemoSeeds } from './demo-seeds';
 export type { DemoRefusal } from './demo-shop';
-export { figureKey, knownFigures } from './figure-book';
+export { figureKey, knownFigures, printedElsewhere } from './figure-book';
 export { type Bench, type Build, build, does, lookedAt, walk, workThrough } from './good-mechanic';
 export { createJobStore, type JobStore, type JobStorePorts } from './job-store';
 export { type LoadedJob, loadJob } from './load-job';

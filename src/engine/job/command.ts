@@ -71,6 +71,8 @@ export type Asked =
       readonly step: string;
       readonly pass: number;
       readonly wrench: Wrench;
+      /** What the part says, when this very pass confirms it. */
+      readonly figure?: Figure;
       readonly adapter?: Adapter & { readonly id: string; readonly name: string };
     }
   | {

@@ -10,7 +10,7 @@ import { measureEvent, missingMeasures } from './measuring';
 import type { JobRefusal } from './refusal';
 import type { JobState } from './state';
 import { standingOfStep, stepById, stepOfJoint } from './status';
-import { nextPass } from './tightening';
+import { nextPass, withFigure } from './tightening';
 
 type BuildCommands =
   | 'do-step'
@@ -50,24 +50,21 @@ export const buildDeciders: Deciders<BuildCommands> = {
     return ok([{ kind: 'step-set-aside', v: 1, step: id, reason: reason.trim() }]);
   },
 
-  'enter-figure': ({ joint, figure, stamp }, state) => {
-    const step = stepOfJoint(state, joint);
-    if (step === undefined) return refuse({ code: 'joint-unknown', step: joint });
-    if (standingOfStep(state, step.id) === 'done')
-      return refuse({ code: 'step-already-done', step: step.id });
-    if (figure.source.kind === 'usual' && figure.source.acceptedBy !== stamp.by)
-      return refuse({ code: 'usual-range-needs-own-name' });
-    const usable = usableFigure(figure);
-    if (!usable.ok) return usable;
-    return ok([{ kind: 'figure-entered', v: 1, joint, figure }]);
-  },
+  'enter-figure': enterFigure,
 
   'make-pass': (command, state) => {
     const step = stepById(state, command.step);
     if (step === undefined) return refuse({ code: 'step-unknown', step: command.step });
     if (standingOfStep(state, step.id) === 'done')
       return refuse({ code: 'step-already-done', step: step.id });
-    return makePass(command, state, step);
+    if (command.figure === undefined || step.joint === undefined)
+      return makePass(command, state, step);
+    const { figure, stamp } = command;
+    const joint = step.joint.id;
+    const entered = enterFigure({ joint, figure, stamp }, state);
+    if (!entered.ok) return entered;
+    const made = makePass(command, withFigure(state, joint, figure), step);
+    return made.ok ? ok([...entered.value, ...made.value]) : made;
   },
 
   'take-measure': ({ at, measure, value }, state) => {
@@ -75,6 +72,21 @@ export const buildDeciders: Deciders<BuildCommands> = {
     return event.ok ? ok([event.value]) : event;
   },
 };
+
+function enterFigure(
+  { joint, figure, stamp }: Pick<Command<'enter-figure'>, 'joint' | 'figure' | 'stamp'>,
+  state: JobState,
+): Answer {
+  const step = stepOfJoint(state, joint);
+  if (step === undefined) return refuse({ code: 'joint-unknown', step: joint });
+  if (standingOfStep(state, step.id) === 'done')
+    return refuse({ code: 'step-already-done', step: step.id });
+  if (figure.source.kind === 'usual' && figure.source.acceptedBy !== stamp.by)
+    return refuse({ code: 'usual-range-needs-own-name' });
+  const usable = usableFigure(figure);
+  if (!usable.ok) return usable;
+  return ok([{ kind: 'figure-entered', v: 1, joint, figure }]);
+}
 
 /** Every measure of a step must lie inside its limits before the step is done; values given now count at once. */
 function finishStep(

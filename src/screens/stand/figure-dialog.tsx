@@ -7,6 +7,7 @@ import { newtonMetres, parseTorqueMarking, writeTorqueMarking } from '../../engi
 import { words } from '../../words';
 import { useHands } from '../app-context';
 import { Button, Choice, Dialog, Notice, NumberPad, TextField } from '../parts';
+import { isFarFromUsual } from './far-figure';
 import styles from './figure-dialog.module.css';
 import type { Tightening } from './use-tightening';
 
@@ -140,16 +141,6 @@ export function FigureDialog({ step, tightening }: FigureDialogProps) {
 function notRead(marking: string, refusal: { readonly code: string }): string {
   return marking.trim() === '' ? words.torque.empty : words.refusal({ ...refusal });
 }
-
-/** Wholly below half, or wholly above twice the usual range of such a joint: most likely a slip of the pad or the unit. */
-function isFarFromUsual({ joint }: PlanStep, figure: Limits | undefined): boolean {
-  if (joint === undefined || figure === undefined) return false;
-  const lowest = figure.min ?? figure.target ?? figure.max ?? 0;
-  const highest = figure.max ?? figure.target ?? figure.min ?? 0;
-  return highest < joint.usual.min / 2 || lowest > joint.usual.max * 2;
-}
-
-type Limits = Pick<Figure, 'min' | 'max' | 'target'>;
 
 function usualFigure({ joint }: PlanStep, acceptedBy: string): Figure {
   const { min = 1, max = 1 } = joint?.usual ?? {};

@@ -34,7 +34,7 @@ export function StepScreen({ shown, step, onChoose, onContents }: StepScreenProp
   const names = useNames(state.plan);
   const [asking, ask] = useState<Asking>();
   const tightening = useTightening(shown, step);
-  const measuring = useMeasures(shown, step);
+  const measuring = useMeasures(shown, step, () => onChoose(undefined));
   const steps = stepsOf(state);
   const index = steps.findIndex(({ id }) => id === step.id);
   const standing = standingOfStep(state, step.id);
@@ -48,8 +48,7 @@ export function StepScreen({ shown, step, onChoose, onContents }: StepScreenProp
   const action = (() => {
     if (isDone) return { label: words.stand.current, onPress: () => onChoose(undefined) };
     if (gates.length > 0) return undefined;
-    if (measuring.isDue(tightening.next))
-      return measuring.action(following, () => onChoose(undefined));
+    if (measuring.isDue(tightening.next)) return measuring.action(following);
     if (step.joint !== undefined) return tightening.action(following, () => onChoose(undefined));
     return {
       label:

@@ -141,7 +141,8 @@ export const labels = {
     outside: (value: string, range: string) =>
       `${value} is outside ${range}. Put it right and measure again.`,
     unlimited: 'read the limit on the part',
-    recordValue: (value: string) => `Record ${value}`,
+    measureAsk: (unit: string) => `What did you measure, in ${unit}?`,
+    recordValue: (value: string) => (value === '' ? 'Record' : `Record ${value}`),
     other: 'Other value',
   },
   torque: {
@@ -156,8 +157,13 @@ export const labels = {
     far: (usual: string) =>
       `This is far from what such a joint usually takes (${usual}). Read the part once more: the number, the point and the unit. In doubt, ask a senior mechanic or the maker.`,
     lastTime: (text: string) =>
-      `Same as on this model before: ${text}. Check that the part says so.`,
-    sameAsBefore: 'The part says the same',
+      `Read on this model before: ${text}. Nobody has read it on this bike yet: look at the part.`,
+    confirmed: (made: string) => `Part says the same. ${made}`,
+    saysElse: 'The part says something else',
+    pickPrinted: 'Look at the part. Tap what it says:',
+    readPart: 'Look at the part, then at the maker’s document.',
+    somethingElse: 'Something else, or nothing',
+    nothingPrinted: 'Nothing is printed there',
     disagree:
       'The two units printed do not agree with each other. Choose the one you trust, or ask the maker.',
     document: 'From the maker’s document',

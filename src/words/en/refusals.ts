@@ -53,6 +53,8 @@ export const refusals: Sentences<EngineRefusal> = {
   'already-signed-as-checked': () => 'The second check is signed already.',
   'builder-cannot-check': ({ person }, names) =>
     `${names.person(person)} worked on this bike, so someone else has to check it.`,
+  'apprentice-cannot-check': ({ person }, names) =>
+    `${names.person(person)} is still learning: the second check is for a mechanic or a supervisor.`,
   'supervisor-only': () => 'Only a supervisor may let a bike go with this. Ask one to step up.',
   'joint-unknown': () => 'This plan has no such joint.',
   'figure-missing': () => 'Enter the torque figure printed on the part first.',
@@ -79,6 +81,8 @@ export const refusals: Sentences<EngineRefusal> = {
   'plan-for-another-bike': () => 'The bike’s description changed meanwhile. Open the job again.',
   'part-unknown': ({ part }) => `The list has no part called ${part}.`,
   'step-unknown': ({ step }) => `The plan has no step called ${step}.`,
+  'point-needs-value': ({ point }, names) =>
+    `${names.point(point)} has a limit: measure it, and enter the value.`,
   'point-unknown': ({ point }) => `The route has no point called ${point}.`,
   'finding-unknown': () => 'There is no such finding.',
   'finding-already-closed': () => 'This finding is closed already.',

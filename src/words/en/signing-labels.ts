@@ -7,6 +7,7 @@ export const signingLabels = {
     right: 'Right when',
     limit: 'Limit',
     good: 'Good',
+    lastMeasured: (value: string) => `Measured before: ${value}.`,
     adjusted: 'Adjusted, now good',
     wrong: 'Wrong',
     next: (name: string) => `next: ${name}`,
