@@ -1,7 +1,7 @@
 /** What a copy carries, as storage holds it; the app hands it over. */
 
 import type { Entry } from '../engine/integrity';
-import type { JobPlan, JobSummary, Role } from '../engine/job';
+import type { JobPlan, JobSummary, Role, WrenchDay } from '../engine/job';
 import type { Adapter, Figure, Wrench } from '../engine/torque';
 
 export interface Holdings {
@@ -52,4 +52,5 @@ export interface CopiedRow extends JobSummary {
   readonly lamport: number;
   readonly seqs: Readonly<Record<string, number>>;
   readonly count: number;
+  readonly wrenchDays: readonly WrenchDay[];
 }

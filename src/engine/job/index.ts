@@ -73,3 +73,5 @@ export { type Topic, topics, topicsFor } from './told';
 export { type Unusual, unusualIn } from './unusual';
 export { type Waiting, waitsFor } from './waiting';
 export { type WhatNow, whatNow } from './what-now';
+export { type WrenchDay, wrenchDays } from './wrench-days';
+export { type WrenchUse, wrenchUses } from './wrench-uses';
