@@ -1,0 +1,56 @@
+/** Sentences beside a joint at the stand, in English: grease, readings of the wrench, and figures side by side. */
+
+import type { GreaseAdviceRefusal } from '../../engine/plan';
+import { figure } from './writing';
+
+const percent = (share: number) => figure(share * 100, 0);
+
+/** Why nothing is computed, by code: one line each. */
+const nothingComputed: {
+  readonly [Code in GreaseAdviceRefusal['code']]: (
+    facts: Extract<GreaseAdviceRefusal, { readonly code: Code }>,
+  ) => string;
+} = {
+  'material-not-computed': ({ material }) =>
+    material === 'carbon'
+      ? 'Nothing is computed here: carbon is part of this joint, and a clamping force says nothing about what carbon bears.'
+      : 'Nothing is computed here: the bike’s description does not say what this bolt holds.',
+  'preparation-not-computed': () =>
+    'Nothing is computed here: threadlocker and compound are neither dry nor greased.',
+  'thread-not-one': ({ thread }) =>
+    `Nothing is computed here: ${thread} is not one metric thread of the tables.`,
+  'thread-not-in-table': () => 'Nothing is computed here: this thread is not in the tables.',
+  'bolt-stamp-missing': () =>
+    'Nothing is computed until the stamp is picked: a bolt without one has no known strength.',
+  'property-class-unknown': () => 'Nothing is computed here: this stamp is not in the tables.',
+  'bearing-impossible': () => 'Nothing is computed here: this size of head is not in the tables.',
+};
+
+export const jointLabels = {
+  grease: {
+    title: 'Why grease matters',
+    stamp: 'Stamp on the bolt’s head',
+    prompt: 'Look at the head',
+    noStamp: 'no stamp, or not readable',
+    gain: (torque: number, thread: string, gain: number) =>
+      `At the same ${figure(torque)} N·m, ${thread} clamps about ${percent(gain - 1)} % harder greased than dry.`,
+    share: (stamp: string, greased: Shares, dry: Shares) =>
+      `That is ${percent(greased.lowShare)}–${percent(greased.highShare)} % of what a bolt stamped ${stamp} bears without lasting stretch; dry, ${percent(dry.lowShare)}–${percent(dry.highShare)} %.`,
+    over: 'More than 100 %: a bolt that is more slippery than the figure counts on stretches for good.',
+    advice:
+      'An estimate of what friction does (VDI 2230), never a specification. Prepare the thread as the part’s maker says.',
+    dry: 'Dry',
+    greased: 'Greased',
+    limit: 'stretches for good',
+    picture: (dry: Shares, greased: Shares) =>
+      `Dry the bolt reaches ${percent(dry.lowShare)}–${percent(dry.highShare)} % of the load it bears, greased ${percent(greased.lowShare)}–${percent(greased.highShare)} %.`,
+    nothing: (refusal: GreaseAdviceRefusal) =>
+      (nothingComputed[refusal.code] as (facts: GreaseAdviceRefusal) => string)(refusal), // the table is complete
+    noFigure: 'Nothing is computed yet: the figure comes first.',
+  },
+} as const;
+
+interface Shares {
+  readonly lowShare: number;
+  readonly highShare: number;
+}
