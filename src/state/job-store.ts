@@ -62,8 +62,11 @@ export function createJobStore(ports: JobStorePorts, job: string): JobStore {
   function act(asked: Asked, extras?: Extras): Promise<boolean> {
     const same = JSON.stringify(asked);
     if (underway?.asked === same) return underway.done;
-    const before = underway?.done ?? Promise.resolve(true);
-    const mine = { asked: same, done: before.then(() => write(asked, extras)) };
+    const done =
+      underway === undefined
+        ? write(asked, extras)
+        : underway.done.then(() => write(asked, extras));
+    const mine = { asked: same, done };
     underway = mine;
     void mine.done.finally(() => {
       if (underway === mine) underway = undefined;

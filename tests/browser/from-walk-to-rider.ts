@@ -26,11 +26,14 @@ export async function walkRound(page: Page, wrongs: Wrongs = {}): Promise<readon
 }
 
 async function lookAt(hand: Hand): Promise<void> {
-  const { place } = await hand.shown();
   const now = await hand.shown();
   if (now.action.startsWith(words.stand.enterValue)) await hand.enterValue(now);
   else await hand.act();
-  // The bar may change a moment before the page does; the next limit is read only once this point has gone.
+  await leftPlace(hand, now.place);
+}
+
+/** A dialog that opens or closes changes the screen as well: the next point is there only when the place says so. */
+async function leftPlace(hand: Hand, place: string): Promise<void> {
   await expect.poll(async () => (await hand.shown()).place).not.toBe(place);
 }
 
@@ -42,7 +45,7 @@ async function writeFinding(page: Page, hand: Hand, wrong: Wrongs[number]): Prom
   await dialog.getByLabel(words.walk.what).fill(wrong.text);
   await dialog.getByRole('button', { name: words.walk.write }).tap();
   await expect(dialog).toBeHidden();
-  await hand.changedFrom(before);
+  await leftPlace(hand, before.place);
 }
 
 /** Says of an open finding what was done about it. */
