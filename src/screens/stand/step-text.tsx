@@ -5,6 +5,7 @@ import type { PlanStep } from '../../engine/plan';
 import { type Names, words } from '../../words';
 import { useNames } from '../app-context';
 import { Facts, Notice } from '../parts';
+import { GreaseAdvice } from './grease-advice';
 import styles from './stand.module.css';
 import type { Tightening } from './use-tightening';
 
@@ -39,6 +40,7 @@ export function StepText({
           ]}
         />
       </details>
+      <GreaseAdvice step={step} figure={tightening.figure} />
     </>
   );
 }
