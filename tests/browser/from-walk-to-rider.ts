@@ -15,6 +15,7 @@ export type Wrongs = Readonly<
 export async function walkRound(page: Page, wrongs: Wrongs = {}): Promise<readonly string[]> {
   const hand = new Hand(page);
   const names: string[] = [];
+  await expect.poll(async () => (await hand.shown()).place).toContain(words.walk.title);
   for (;;) {
     const now = await hand.shown();
     if (now.title === words.walk.done) return names;

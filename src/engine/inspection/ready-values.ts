@@ -12,7 +12,8 @@ const SMALL = 10;
  * where a measured value is most often met. What to offer is our own judgement, not a rule of the trade.
  */
 export function readyValues({ min, max }: Pick<Limit, 'min' | 'max'>): readonly number[] {
-  if (min !== undefined && max !== undefined) return upwards(min, max, roundStep((max - min) / 6));
+  if (min !== undefined && max !== undefined)
+    return upwards(min, max, roundStep((max - min) / (most - 1)));
   if (max !== undefined) {
     if (max <= SMALL) return upwards(0, max, roundStep(max / 5));
     const step = roundStep(max / 20);

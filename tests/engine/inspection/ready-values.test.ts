@@ -7,6 +7,11 @@ import { judgeMeasure, readyValues } from '../../../src/engine/inspection';
 describe('what is offered', () => {
   test.each([
     ['between two limits, up to the ends', { min: 10, max: 15 }, [10, 11, 12, 13, 14, 15]],
+    [
+      'between two limits that are no round numbers',
+      { min: 2.07, max: 3.45 },
+      [2.2, 2.4, 2.6, 2.8, 3, 3.2, 3.4],
+    ],
     ['under a small maximum, from nothing', { max: 2 }, [0, 0.5, 1, 1.5, 2]],
     ['under a smaller one, finer', { max: 1 }, [0, 0.2, 0.4, 0.6, 0.8, 1]],
     ['under a length, back from it', { max: 90 }, [55, 60, 65, 70, 75, 80, 85, 90]],
