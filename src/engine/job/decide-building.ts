@@ -7,6 +7,7 @@ import type { AskedOf, Command } from './command';
 import type { Deciders } from './decider';
 import type { JobEvent, PassMade } from './event.schema';
 import { measureEvent, missingMeasures } from './measuring';
+import { judgeReadings } from './pass-readings';
 import type { JobRefusal } from './refusal';
 import type { JobState } from './state';
 import { standingOfStep, stepById, stepOfJoint } from './status';
@@ -121,7 +122,13 @@ function outside(step: PlanStep, id: string, value: number): Answer {
 
 /** A pass is kept with the wrench and its setting; the last one also keeps where the joint ends, and does the step. */
 function makePass(
-  { pass: asked, wrench, adapter, stamp }: AskedOf<'make-pass'> & Pick<Command, 'stamp'>,
+  {
+    pass: asked,
+    wrench,
+    adapter,
+    readings = [],
+    stamp,
+  }: AskedOf<'make-pass'> & Pick<Command, 'stamp'>,
   state: JobState,
   step: PlanStep,
 ): Answer {
@@ -134,8 +141,11 @@ function makePass(
   const plan = planSetPoint({ figure, wrench, on: stamp.on, ...(adapter && { adapter }) });
   if (!plan.ok) return plan;
   const { setPoint, onScale, jointLow, jointHigh } = plan.value;
+  const { id: joint = step.id, bolts = 1 } = step.joint ?? {};
+  const read = judgeReadings({ joint, bolts, figure, pass, wrench, adapter, readings });
+  if (!read.ok) return read;
   const made: PassMade = {
-    joint: step.joint?.id ?? step.id,
+    joint,
     pass: asked,
     of,
     wrench: {
@@ -150,6 +160,7 @@ function makePass(
     adapter: adapter && { ...adapter },
     setPoint,
     onScale,
+    ...(read.value.length > 0 && { readings: [...read.value] }),
   };
   if (asked < of) return ok([{ kind: 'pass-made', v: 1, ...made }]);
   const finished = finishStep(state, step, {});

@@ -2,11 +2,13 @@
 
 import type { SetPointRefusal, UsualRangeNotAccepted } from '../torque';
 import type { Gate } from './gates';
+import type { ReadingRefusal } from './pass-readings';
 import type { NoNextPass } from './tightening';
 
 export type JobRefusal =
   | Gate
   | NoNextPass
+  | ReadingRefusal
   | SetPointRefusal
   | UsualRangeNotAccepted
   | { readonly code: 'plan-for-another-bike' }

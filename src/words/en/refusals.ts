@@ -99,6 +99,12 @@ export const refusals: Sentences<EngineRefusal> = {
     `${measure}: ${figure(value)} ${unit} is outside ${range({ min, max })} ${unit}. Put it right and measure again.`,
   'reason-missing': () => 'Say why, in a few words.',
   'pass-out-of-turn': ({ expected }) => `Pass ${expected} comes next.`,
+  'reading-impossible': ({ bolt, text }) =>
+    `“${text}” is no reading of bolt ${bolt}. Take it back and read the wrench again.`,
+  'reading-outside-figure': ({ joint, bolt, text, side }, names) =>
+    side === 'above'
+      ? `${names.joint(joint)}: bolt ${bolt} read ${text}, surely above its figure. Loosen it, look at bolt and part for damage, bring it up again and read it.`
+      : `${names.joint(joint)}: bolt ${bolt} read ${text}, surely below its figure. Bring it up and read it again.`,
   'nothing-named': () => 'Name at least one.',
   'signature-of-another-meaning': () => 'This signature says something else. Sign again.',
   'signature-name-missing': () => 'A signature needs a printed name.',

@@ -22,6 +22,8 @@ export const sheet = {
   source: 'where the figure comes from',
   setTo: 'set to',
   wrench: 'wrench',
+  read: (values: string) => `read ${values}`,
+  nearEnd: (value: string) => `${value} (near its end)`,
   others: (count: number) => `and ${count} lesser joints, kept in the record`,
   measured: 'Measured',
   looked: 'Looked at, front to rear',
