@@ -8,8 +8,23 @@ export {
   type WrenchNotInService,
   type WrenchNotReady,
 } from './calibration';
+export {
+  type CalibrationResult,
+  calibrationResult,
+  type TestPointImpossible,
+  type TestPointsMissing,
+  type TestPointsRefusal,
+} from './calibration-result';
+export { classDeviation } from './class-deviation';
 export type { FigureContradictsItself, FigureEmpty, FigureRefusal } from './demand';
-export { deliveredInterval, permissibleDeviation, relativeDeviation } from './deviation';
+export {
+  deliveredInterval,
+  deviationAt,
+  likelyTorque,
+  permissibleDeviation,
+  relativeDeviation,
+} from './deviation';
+export type { DeviationBand } from './deviation-curve';
 export { byTrust, figureTrust, type UsualRangeNotAccepted, usableFigure } from './figure';
 export {
   type Figure,
@@ -46,7 +61,22 @@ export {
   strengthOf,
 } from './property-classes';
 export { type RankedWrench, rankWrenches, type WrenchReason, wrenchReasons } from './ranking';
-export { judgeReading, probabilityInside, type ReadingVerdict, readingVerdicts } from './reading';
+export {
+  type JudgedAgain,
+  judgeAgain,
+  type PeriodBackwards,
+  type ReachBackRefusal,
+  type ReachedJoint,
+  reachBack,
+  type WrenchUse,
+} from './reach-back';
+export {
+  judgeReading,
+  probabilityInside,
+  type Read,
+  type ReadingVerdict,
+  readingVerdicts,
+} from './reading';
 export { positionOnScale } from './scale';
 export {
   type FigureOutsideWrenchRange,
@@ -61,6 +91,8 @@ export { tighteningOrder } from './tightening-order';
 export { type Pass, tighteningPasses } from './tightening-passes';
 export {
   type Certificate,
+  type CertificatePoint,
+  certificatePointSchema,
   certificateSchema,
   type Wrench,
   type WrenchCondition,

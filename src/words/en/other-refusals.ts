@@ -36,6 +36,7 @@ export const otherRefusals: Readonly<Record<string, (facts: Facts) => string>> =
   ...copies(),
   ...deliveries(),
   ...tyres(),
+  ...wrenches(),
   ...logs(),
 };
 
@@ -108,6 +109,22 @@ function deliveries(): typeof otherRefusals {
 /** Choices are never cut short: the right one may be the last. */
 function all(choices: unknown): string {
   return Array.isArray(choices) ? choices.join(', ') : text(choices);
+}
+
+const pointFaults: Readonly<Record<string, string>> = {
+  'beyond-scale': 'it lies beyond the scale',
+  deviation: 'no torque wrench is out by so much',
+  uncertainty: 'its uncertainty cannot be',
+};
+
+function wrenches(): typeof otherRefusals {
+  return {
+    'test-points-missing': () => 'Enter at least one test point from the certificate.',
+    'test-point-impossible': ({ at, because }) =>
+      `The test point at ${number(at)} cannot be right: ${pointFaults[text(because)] ?? 'a number is missing'}. Read it again.`,
+    'period-backwards': ({ since, until }) =>
+      `The period from ${text(since)} to ${text(until)} ends before it begins. Look at the dates.`,
+  };
 }
 
 function tyres(): typeof otherRefusals {
