@@ -142,7 +142,8 @@ export interface DeviceActions {
   keepAwake(): () => void;
   /** The text of a picked file. */
   readTextFile(file: Blob): Promise<Result<string, FileNotText>>;
-  onCode(listener: (code: string) => void): () => void;
+  /** What a scanner, or a wrench beside every field, types; until the answer is called. */
+  onCode(listener: (text: string) => void, by?: 'scanner' | 'wrench'): () => void;
   /** Only where the browser itself reads bar codes. */
   readonly scanPicture?: (picture: ImageBitmapSource) => Promise<readonly string[]>;
   readonly clock: Clock;
