@@ -63,7 +63,7 @@ try {
   await page.getByRole('link', { name: /to be checked/ }).click();
   await page.waitForURL(/\/check$/);
   await goTo(page.url().replace(/^.*#(.*)\/check$/, '$1/walk'));
-  await page.getByRole('button', { name: 'Point before' }).click();
+  await page.getByRole('button', { name: 'Back', exact: true }).click();
   await take('walk');
 
   await goTo('/records');

@@ -79,8 +79,8 @@ export function ReadyValues(props: ReadyValuesProps) {
           </Button>
         );
       })}
-      <Button tone="quiet" onPress={onOther}>
-        {words.stand.other}
+      <Button label={words.stand.other} onPress={onOther}>
+        {words.stand.otherShort}
       </Button>
     </fieldset>
   );

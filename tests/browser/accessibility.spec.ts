@@ -62,7 +62,7 @@ for (const theme of themes) {
     await visit(page, words.app.rack);
     await openJob(page, boxed);
     await looksGood(page, 'opening');
-    await page.getByRole('button', { name: words.app.atStand('', '').trim() }).tap();
+    await page.getByRole('button', { name: new RegExp(` ${words.app.atStand('')}`) }).tap();
     await looksGood(page, 'who is here');
     await page.getByRole('dialog').getByRole('button', { name: words.app.close }).tap();
     const hand = new Hand(page);

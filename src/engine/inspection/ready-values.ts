@@ -2,18 +2,19 @@
 
 import type { Limit } from '../plan';
 
-const most = 8;
+/** With the one for any other value they fill two rows of four. */
+const most = 7;
 /** Below this, a limit is on play or swing and counts from nothing; above it, on a length and counts back from the limit. */
 const SMALL = 10;
 
 /**
- * Up to eight values in the limit's own unit, smallest first; none without a limit. Between two limits they fill the
+ * Up to seven values in the limit's own unit, smallest first; none without a limit. Between two limits they fill the
  * space; under a small maximum they begin at 0; under a large one, and over a minimum, they lie next to the limit,
  * where a measured value is most often met. What to offer is our own judgement, not a rule of the trade.
  */
 export function readyValues({ min, max }: Pick<Limit, 'min' | 'max'>): readonly number[] {
   if (min !== undefined && max !== undefined)
-    return upwards(min, max, roundStep((max - min) / (most - 1)));
+    return upwards(min, max, roundStep((max - min) / most));
   if (max !== undefined) {
     if (max <= SMALL) return upwards(0, max, roundStep(max / 5));
     const step = roundStep(max / 20);

@@ -5,11 +5,10 @@ import { useStore } from 'zustand';
 import { judgeMeasure, type RoutePoint } from '../../engine/inspection';
 import { stepGates } from '../../engine/job';
 import type { PlanMeasure } from '../../engine/plan';
-import type { PressureUnit } from '../../engine/units';
 import { words } from '../../words';
 import { useApp, useNames } from '../app-context';
-import { keptValue, limitOf, shownUnit, shownValue } from '../measure-units';
-import { ActionBar, Button, Facts, Notice } from '../parts';
+import { keptValue, limitText, shownUnit, shownValue } from '../measure-units';
+import { ActionBar, Facts, Notice } from '../parts';
 import type { ShownJob } from '../use-job';
 import { ReadyValues, ValueDialog } from '../value-dialog';
 import { FindingDialog } from './finding-dialog';
@@ -64,9 +63,9 @@ export function PointPanel(props: PointPanelProps) {
           <Facts
             facts={[
               { label: words.walk.right, value: point.right },
-              ...(point.measure === undefined
+              ...(point.measure === undefined || measure !== undefined
                 ? []
-                : [{ label: words.walk.limit, value: limitText(point.measure, preferred) }]),
+                : [{ label: words.walk.limit, value: point.measure.limit.source }]),
             ]}
           />
           {point.caution !== undefined && (
@@ -93,7 +92,7 @@ export function PointPanel(props: PointPanelProps) {
             <div className={styles.measured}>
               <p id={howId}>
                 <strong>{words.stand.measureAsk(shownUnit(measure, preferred))}</strong>{' '}
-                {measure.how}
+                {measure.how} {limitText(measure, preferred)}
                 {last !== undefined &&
                   ` ${words.walk.lastMeasured(`${shownValue(last.value, measure, preferred)} ${shownUnit(measure, preferred)}`)}`}
               </p>
@@ -107,18 +106,17 @@ export function PointPanel(props: PointPanelProps) {
               />
             </div>
           )}
-          <div className={styles.others}>
-            <Button
-              onPress={() => (measure === undefined ? void look('adjusted') : typeFor('adjusted'))}
-            >
-              {words.walk.adjusted}
-            </Button>
-            <Button onPress={() => setWrong(true)}>{words.walk.wrong}</Button>
-          </div>
         </div>
       </main>
       <ActionBar
-        aside={onBack === undefined ? [] : [{ label: words.walk.back, onPress: onBack }]}
+        aside={[
+          { label: words.walk.back, disabled: onBack === undefined, onPress: () => onBack?.() },
+          {
+            label: words.walk.adjusted,
+            onPress: () => (measure === undefined ? void look('adjusted') : typeFor('adjusted')),
+          },
+          { label: words.walk.wrong, onPress: () => setWrong(true) },
+        ]}
         action={
           measure === undefined
             ? { label: words.walk.good, detail: following, busy, onPress: () => void look('good') }
@@ -174,9 +172,4 @@ const howId = 'how-it-is-measured';
 
 function hasLimit(measure: PlanMeasure | undefined): measure is PlanMeasure {
   return measure?.limit.min !== undefined || measure?.limit.max !== undefined;
-}
-
-function limitText(measure: PlanMeasure, preferred: PressureUnit): string {
-  const { range, source } = limitOf(measure, preferred);
-  return range === '' ? source : `${range} (${source})`;
 }

@@ -9,7 +9,7 @@ export const labels = {
     shop: 'Shop',
     places: 'Places',
     nobody: 'Nobody at the stand',
-    atStand: (name: string, stand: string) => `${name} at ${stand}`,
+    atStand: (stand: string) => `at ${stand}`,
     demo: 'Demo shop. Everything in it is invented.',
     opening: 'Opening the book',
     fillingDemo: (done: number, of: number) => `Setting up the demo shop, ${done} of ${of}`,
@@ -144,6 +144,7 @@ export const labels = {
     measureAsk: (unit: string) => `What did you measure, in ${unit}?`,
     recordValue: (value: string) => (value === '' ? 'Record' : `Record ${value}`),
     other: 'Other value',
+    otherShort: 'Other',
   },
   torque: {
     enter: 'Enter the figure',

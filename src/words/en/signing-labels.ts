@@ -38,7 +38,7 @@ export const signingLabels = {
     open: 'open',
     caution:
       'If anything here can hurt someone, mark it stop-ride. In doubt, ask a senior mechanic or the maker.',
-    back: 'Point before',
+    back: 'Back',
     toStand: 'To the stand',
   },
   sign: {
