@@ -40,6 +40,8 @@ const readingTakenSchema = z.object({
   bolt: z.int().check(z.positive()),
   /** N·m at the wrench. */
   value: z.number().check(z.positive()),
+  /** N·m: half of the last digit that was shown, by which the value may have been rounded. */
+  halfStep: z.optional(z.number().check(z.positive())),
   /** As the wrench typed it. */
   text,
   judged: z.enum(readingVerdicts),

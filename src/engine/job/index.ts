@@ -34,7 +34,13 @@ export { type FreezingInput, freezePlan } from './freeze-plan';
 export { type Gate, gatesFor, isStepOpen, openSteps, stepGates, uncheckedContents } from './gates';
 export { type JobPlan, jobPlanSchema } from './job-plan.schema';
 export { measuresAt, missingMeasures } from './measuring';
-export { type BoltReading, lastOfEachBolt, type ReadingRefusal, verdictOf } from './pass-readings';
+export {
+  type BoltReading,
+  lastOfEachBolt,
+  type ReadingGround,
+  type ReadingRefusal,
+  verdictOf,
+} from './pass-readings';
 export { recordCode } from './record-code';
 export type { JobRefusal } from './refusal';
 export { planNamedIn, replay, withPlan } from './replay';

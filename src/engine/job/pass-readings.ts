@@ -17,14 +17,23 @@ export interface BoltReading {
   /** From 1, as the bolts are drawn. */
   readonly bolt: number;
   readonly value: number;
+  /** N·m: half of the last digit that was shown, where it was shown in digits. */
+  readonly halfStep?: number;
   readonly text: string;
 }
+
+/** What a reading is judged by. */
+export type ReadingGround = Pick<ReadPass, 'figure' | 'wrench' | 'adapter'> & {
+  readonly pass: Pick<Pass, 'kind'>;
+};
+
+type Shown = Pick<BoltReading, 'value' | 'halfStep'>;
 
 export interface ReadPass {
   readonly joint: string;
   readonly bolts: number;
   readonly figure: Figure;
-  readonly pass: Pick<Pass, 'kind'>;
+  readonly pass: Pick<Pass, 'kind' | 'order'>;
   readonly wrench: Wrench;
   readonly adapter?: Adapter | undefined;
   readonly readings: readonly BoltReading[];
@@ -36,21 +45,18 @@ export interface ReadPass {
  */
 export function judgeReadings(read: ReadPass): Result<readonly ReadingTaken[], ReadingRefusal> {
   const { joint, bolts, readings } = read;
-  for (const { bolt, value, text } of readings) {
-    const isReading = Number.isInteger(bolt) && bolt >= 1 && bolt <= bolts && isTorque(value);
+  for (const { bolt, value, halfStep = 0, text } of readings) {
+    const isBolt = Number.isInteger(bolt) && bolt >= 1 && bolt <= bolts;
+    const isReading = isBolt && isTorque(value) && halfStep >= 0 && halfStep < value;
     if (!isReading) return refuse({ code: 'reading-impossible', bolt, text });
   }
-  const taken = readings.map((reading) => ({ ...reading, judged: verdictOf(read, reading.value) }));
+  const taken = readings.map((reading) => ({ ...reading, judged: verdictOf(read, reading) }));
   const wrong = lastOfEachBolt(taken).find(({ judged }) => judged === 'outside');
   if (wrong === undefined) return ok(taken);
-  const side = isAbove(read, wrong.value) ? 'above' : 'below';
-  return refuse({
-    code: 'reading-outside-figure',
-    joint,
-    bolt: wrong.bolt,
-    text: wrong.text,
-    side,
-  });
+  const side = isAbove(read, wrong) ? 'above' : 'below';
+  const { bolt, text } = wrong;
+  const turn = read.pass.order.indexOf(bolt) + 1;
+  return refuse({ code: 'reading-outside-figure', joint, bolt, turn, text, side });
 }
 
 export type ReadingRefusal =
@@ -59,6 +65,8 @@ export type ReadingRefusal =
       readonly code: 'reading-outside-figure';
       readonly joint: string;
       readonly bolt: number;
+      /** The same bolt as it is drawn: its turn in the order of this pass. */
+      readonly turn: number;
       readonly text: string;
       readonly side: 'above' | 'below';
     };
@@ -72,17 +80,17 @@ export function lastOfEachBolt<Reading extends { readonly bolt: number }>(
 
 /** A rising pass ends below the figure by intent, so only its upper end counts there. */
 export function verdictOf(
-  { figure, pass, wrench, adapter }: Omit<ReadPass, 'joint' | 'bolts' | 'readings'>,
-  value: number,
+  { figure, pass, wrench, adapter }: ReadingGround,
+  { value, halfStep }: Shown,
 ): ReadingVerdict {
   const limits = pass.kind === 'rising' ? upperEndOf(figure) : figure;
   if (limits === undefined) return 'inside';
-  return judgeReading({ figure: limits, wrench, adapter, reading: newtonMetres(value) });
+  return judgeReading({ figure: limits, wrench, adapter, reading: newtonMetres(value), halfStep });
 }
 
 /** Surely beyond the upper end alone. */
-function isAbove(read: ReadPass, value: number): boolean {
-  return verdictOf({ ...read, pass: { kind: 'rising' } }, value) === 'outside';
+function isAbove(read: ReadPass, shown: Shown): boolean {
+  return verdictOf({ ...read, pass: { kind: 'rising' } }, shown) === 'outside';
 }
 
 function upperEndOf({ max, target }: Figure): Pick<Figure, 'max'> | undefined {

@@ -101,10 +101,10 @@ export const refusals: Sentences<EngineRefusal> = {
   'pass-out-of-turn': ({ expected }) => `Pass ${expected} comes next.`,
   'reading-impossible': ({ bolt, text }) =>
     `“${text}” is no reading of bolt ${bolt}. Take it back and read the wrench again.`,
-  'reading-outside-figure': ({ joint, bolt, text, side }, names) =>
+  'reading-outside-figure': ({ joint, turn, text, side }, names) =>
     side === 'above'
-      ? `${names.joint(joint)}: bolt ${bolt} read ${text}, surely above its figure. Loosen it, look at bolt and part for damage, bring it up again and read it.`
-      : `${names.joint(joint)}: bolt ${bolt} read ${text}, surely below its figure. Bring it up and read it again.`,
+      ? `${names.joint(joint)}: bolt ${turn} of the order drawn read ${text}, surely above its figure. Loosen it, look at bolt and part for damage, bring it up again and read it.`
+      : `${names.joint(joint)}: bolt ${turn} of the order drawn read ${text}, surely below its figure. Bring it up and read it again.`,
   'nothing-named': () => 'Name at least one.',
   'signature-of-another-meaning': () => 'This signature says something else. Sign again.',
   'signature-name-missing': () => 'A signature needs a printed name.',

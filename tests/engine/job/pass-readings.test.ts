@@ -78,6 +78,13 @@ describe('readings of a pass', () => {
     expect(tightenedWith([read(2, 5.5)]).readings?.map(({ bolt }) => bolt)).toEqual([2]);
   });
 
+  test('[J33] that were rounded when they were shown are judged with that too', () => {
+    // 5.24 within ± 4 % is at least 5.04; rounded to 0.1 it may have been 5.19, which reaches 4.99: JCGM 106.
+    const rounded = { ...read(1, 5.24), halfStep: 0.05 };
+    expect(tightenedWith([read(1, 5.24)]).readings?.[0]?.judged).toBe('inside');
+    expect(tightenedWith([rounded]).readings).toEqual([{ ...rounded, judged: 'undecided' }]);
+  });
+
   test('[J33] are taken at the wrench, so an adapter counts', () => {
     // A crowfoot in line outward, 25 mm on a grip of 250 mm, multiplies by 275 / 250: TM 9-254.
     const adapter = { id: 'c', name: 'crowfoot', grip: 250, offset: 25, angle: 0 };
@@ -99,6 +106,7 @@ describe('a reading that cannot stand', () => {
         code: 'reading-outside-figure',
         joint: 'stem-bolts',
         bolt: 2,
+        turn: 2,
         text: '6.3 N·m',
         side: 'above',
       },
@@ -110,9 +118,15 @@ describe('a reading that cannot stand', () => {
         code: 'reading-outside-figure',
         joint: 'stem-bolts',
         bolt: 4,
+        turn: 4,
         text: '4.7 N·m',
         side: 'below',
       },
+    ],
+    [
+      'rounded to more than itself',
+      [{ bolt: 1, value: 0.4, halfStep: 0.5, text: '0' }],
+      { code: 'reading-impossible', bolt: 1, text: '0' },
     ],
     [
       'of a bolt that is not there',
@@ -156,6 +170,11 @@ describe('a reading that cannot stand', () => {
     expect(
       made?.kind === 'pass-made' && made.readings?.every((one) => one.judged === 'inside'),
     ).toBe(true);
-    expect(refusalOf(known, pass(1, [read(3, 6.3)]))).toMatchObject({ bolt: 3, side: 'above' });
+    // Opposite bolts in turn, 1-3-2-4 (ASME PCC-1, from memory): bolt 3 has the second turn.
+    expect(refusalOf(known, pass(1, [read(3, 6.3)]))).toMatchObject({
+      bolt: 3,
+      turn: 2,
+      side: 'above',
+    });
   });
 });
