@@ -48,6 +48,28 @@ export const jointLabels = {
       (nothingComputed[refusal.code] as (facts: GreaseAdviceRefusal) => string)(refusal), // the table is complete
     noFigure: 'Nothing is computed yet: the figure comes first.',
   },
+  reading: {
+    title: 'Read from the wrench',
+    next: (turn: number) => `Next: bolt ${turn}, as drawn.`,
+    bringRight: (turn: number) => `Bring bolt ${turn} right, then read it again.`,
+    all: 'Every bolt is read. Tap one to read it again.',
+    row: (turn: number, text: string) => `Bolt ${turn}: ${text}`,
+    again: (turn: number, text: string, judged: string) =>
+      `Bolt ${turn}: ${text}, ${judged}. Read it again`,
+    inside: 'surely inside',
+    outside: 'surely outside',
+    undecided: (inside: number | undefined) =>
+      inside === undefined
+        ? 'too near to tell'
+        : `may be outside: ${Math.min(99, Math.max(1, Math.round((1 - inside) * 100)))} in 100`,
+    rising: 'on the way up',
+    risenTooFar: 'surely above the figure',
+    takeBack: 'Take the last reading back',
+    notRead: (text: string) =>
+      `The wrench typed “${text}”, which is no single torque. Read it again.`,
+    surplus: (text: string) =>
+      `The wrench typed “${text}”, but every bolt is read. Tap the bolt that it belongs to, then read again.`,
+  },
 } as const;
 
 interface Shares {
