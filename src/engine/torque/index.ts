@@ -16,6 +16,23 @@ export {
   type TestPointsRefusal,
 } from './calibration-result';
 export { classDeviation } from './class-deviation';
+export {
+  type ComparedFigure,
+  compareFigures,
+  type FigureComparison,
+  type FigureStanding,
+  figureStandings,
+} from './compare-figures';
+export {
+  conformityProbability,
+  expandedUncertainty,
+  falseAcceptance,
+  type GuardedVerdict,
+  guardedVerdict,
+  guardedVerdicts,
+  guardFactor,
+  type Uncertainty,
+} from './conformity';
 export type { FigureContradictsItself, FigureEmpty, FigureRefusal } from './demand';
 export {
   deliveredInterval,
@@ -35,6 +52,7 @@ export {
   figureSourceSchema,
 } from './figure.schema';
 export { type Bearing, frictionByMaterial, socketHeadBearing } from './friction';
+export { EVEN_WITHIN, type GapsImpossible, type GapsJudged, judgeGaps } from './gaps';
 export {
   type GreaseEffect,
   type GreaseRefusal,
@@ -44,6 +62,7 @@ export {
 } from './grease';
 export { type Layout, type LayoutShape, layoutSchema, layoutShapes } from './layout.schema';
 export { type AdapterImpossible, adapterFactor } from './leverage';
+export { erfc, normalBelow, normalBetween, normalQuantile } from './normal';
 export {
   assemblyPreload,
   type BearingImpossible,

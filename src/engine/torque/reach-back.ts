@@ -5,8 +5,7 @@ import type { NewtonMetres } from '../units';
 import type { Adapter } from './adapter.schema';
 import { type TestPointsRefusal, testPointsOf } from './calibration-result';
 import type { Figure } from './figure.schema';
-import { type ReadingVerdict, verdictOn, weigh } from './reading';
-import { riskOutside } from './risk';
+import { type ReadingVerdict, weigh } from './reading';
 import type { CertificatePoint, Wrench } from './wrench.schema';
 
 /** How a joint stands once more is known of the wrench; without numbers where nothing is known. */
@@ -43,9 +42,8 @@ export function judgeAgain(
   const measured: Wrench = { ...wrench, certificate: { points: [...found] } };
   const weighed = weigh({ figure, wrench: measured, reading: setPoint, adapter });
   if (weighed === undefined) return { verdict: 'undecided' };
-  const { demand, indicated, low, high, band, tolerance } = weighed;
-  const probabilityOutside = riskOutside(demand, indicated, band, tolerance);
-  return { verdict: verdictOn(weighed), low, high, probabilityOutside };
+  const { verdict, low, high, probabilityInside } = weighed;
+  return { verdict, low, high, probabilityOutside: 1 - probabilityInside };
 }
 
 /** One joint tightened with the wrench. */
