@@ -70,6 +70,8 @@ export interface SheetMeasure {
 export interface SheetSignature {
   readonly meaning: Meaning;
   readonly name: string | undefined;
+  /** Who handed the bike over, beside who received it. */
+  readonly from?: string | undefined;
   readonly at: ClaimedTime;
   readonly strokes?: string | undefined;
 }
@@ -219,10 +221,12 @@ function measureRows(state: JobState): readonly SheetMeasure[] {
 
 /** The last standing signature of each meaning, in the order built, checked, received. */
 function signaturesOf({ state, nameOf, customer }: SheetInput): readonly SheetSignature[] {
-  return (['built', 'checked', 'received'] as const).flatMap((meaning) => {
+  return (['built', 'checked', 'received'] as const).flatMap<SheetSignature>((meaning) => {
     const mark = state.signatures.findLast((one) => one.meaning === meaning && !one.stale);
     if (mark === undefined) return [];
-    const name = meaning === 'received' ? customer : (mark.name ?? nameOf(mark.by));
-    return [{ meaning, name, at: mark.at, strokes: mark.strokes }];
+    const { at, strokes } = mark;
+    if (meaning === 'received')
+      return [{ meaning, name: customer, from: nameOf(mark.by), at, strokes }];
+    return [{ meaning, name: mark.name ?? nameOf(mark.by), at, strokes }];
   });
 }

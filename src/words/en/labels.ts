@@ -64,6 +64,12 @@ export const labels = {
   contents: {
     title: 'Check what came out of the box',
     how: 'Everything out, ticked against what should be there. What is missing stops only what needs it.',
+    caution:
+      'Mind staples, straps under tension and sharp edges; cut away from your hand and from the paint. A heavy bike takes two.',
+    note: 'Say more',
+    noteOn: (name: string) => `Say more about ${name.charAt(0).toLowerCase()}${name.slice(1)}`,
+    noteAsk: 'What is missing, or how it is damaged',
+    keepNote: 'Keep it with the part',
     parts: 'Parts',
     packing: 'Packing to set aside for the customer',
     papers: 'Papers',
@@ -108,6 +114,15 @@ export const labels = {
     zoneDone: (done: number, of: number) => `${done} of ${of}`,
     toDo: (count: number) => `${count} to do`,
     stale: 'stale',
+    aside: (count: number) => `${count} set aside`,
+    stepsOf: (zone: string) => `Steps: ${zone}`,
+    standings: {
+      done: 'done',
+      stale: 'stale',
+      reopened: 'reopened',
+      'set-aside': 'set aside',
+      'to-do': 'to do',
+    },
     staleBecause: (what: string, reason: string) =>
       `Stale: ${what} was disturbed (${reason}). Show it good again.`,
     reopenedBecause: (reason: string) => `Reopened: ${reason}`,

@@ -48,6 +48,7 @@ export const sheet = {
   doubt: 'In doubt, do not ride: bring it in. The makers’ instructions come first.',
   kept: 'Kept for you',
   signatures: { built: 'built', checked: 'checked', received: 'received' },
+  from: (name: string) => `from ${name}`,
   erased: 'details erased on request',
   seal: (digest: string, entries: number) =>
     `Seal ${digest} · ${entries} entries · scan to check it has not been altered`,

@@ -42,6 +42,7 @@ export const signingLabels = {
     toStand: 'To the stand',
   },
   sign: {
+    meanings: { built: 'Built by', checked: 'Checked by' },
     builtTitle: 'Sign the build',
     builtMeans: 'I built this bike and everything in this record is as I did it.',
     builtButton: 'Sign as built',

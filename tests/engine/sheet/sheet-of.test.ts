@@ -177,6 +177,16 @@ describe('the page', () => {
     expect(erased).toEqual({ ...whole, signatures });
   });
 
+  test('[S8] says who stands for the build, for the check, and for handing it over', () => {
+    const nameOf = (id: string) => `name of ${id}`;
+    const { signatures } = printed(sealed, { nameOf });
+    expect(signatures.map(({ meaning, from }) => [meaning, from])).toEqual([
+      ['built', undefined],
+      ['checked', undefined],
+      ['received', expect.stringMatching(/^name of /)],
+    ]);
+  });
+
   test('[S6] carries the digest of the head of its log, and another one after an amendment', () => {
     const last = sealed.entries.at(-1)?.id;
     expect(printed(sealed)).toMatchObject({ seal: last, entries: sealed.entries.length });
