@@ -101,6 +101,8 @@ export type ToolNote = { readonly by: string; readonly at: ClaimedTime } & (
     }
   | {
       readonly kind: 'called-back';
+      /** The doubt it answers: see `doubtsOf` in state. */
+      readonly doubt: string;
       readonly job: string;
       readonly joints: readonly string[];
       /** The bike's record was added to, or the steps of the open job reopened. */

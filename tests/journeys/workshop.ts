@@ -74,7 +74,7 @@ async function engage(app: TestApp['app'], market: string): Promise<Workshop['pe
 
 async function furnish({ app, clock }: TestApp, seeds: Workshop['seeds']): Promise<void> {
   for (const wrench of wrenchesOn(clock.today(), seeds.wrenches)) {
-    must(await app.saveTool({ id: wrench.id, kind: 'wrench', wrench }));
+    must(await app.addTool({ kind: 'wrench', wrench }));
   }
   for (const figure of seeds.figures) must(await app.saveFigure(figure));
   await settled();

@@ -10,7 +10,8 @@ export type WrenchDay = readonly [wrench: string, day: string, operations: numbe
 
 /**
  * Each bolt brought up in a pass is one operation of the wrench (ISO 6789-1 counts clicks). Adds the entries to what was
- * counted before; of the same entry twice, one counts. A joint the plan does not know counts as one bolt.
+ * counted before; of the same entry twice, one counts. A bolt
+ * read again was brought up again; a joint the plan does not know counts as one bolt.
  */
 export function wrenchDays(
   entries: readonly Entry[],
@@ -21,7 +22,8 @@ export function wrenchDays(
   for (const { event, at } of orderLog(entries)) {
     const made = event as JobEvent; // unknown kinds are no pass
     if (made.kind !== 'pass-made' && made.kind !== 'joint-tightened') continue;
-    const row = [made.wrench.id, at.claimed.slice(0, 10), boltsOf(plan, made.joint)] as const;
+    const times = Math.max(boltsOf(plan, made.joint), made.readings?.length ?? 0);
+    const row = [made.wrench.id, at.claimed.slice(0, 10), times] as const;
     const [wrench, day, operations] = row;
     counted.set(keyOf(row), [wrench, day, operations + (counted.get(keyOf(row))?.[2] ?? 0)]);
   }
