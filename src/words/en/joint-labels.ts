@@ -1,6 +1,7 @@
 /** Sentences beside a joint at the stand, in English: grease, readings of the wrench, and figures side by side. */
 
 import type { GreaseAdviceRefusal } from '../../engine/plan';
+import type { FigureStanding } from '../../engine/torque';
 import { figure } from './writing';
 
 const percent = (share: number) => figure(share * 100, 0);
@@ -47,6 +48,30 @@ export const jointLabels = {
     nothing: (refusal: GreaseAdviceRefusal) =>
       (nothingComputed[refusal.code] as (facts: GreaseAdviceRefusal) => string)(refusal), // the table is complete
     noFigure: 'Nothing is computed yet: the figure comes first.',
+  },
+  figures: {
+    title: (count: number) =>
+      count === 1 ? 'The one figure known' : `All ${count} figures known, side by side`,
+    titleContradicted: 'The figures known contradict each other',
+    order:
+      'In order of trust: on the part, in the maker’s document, approved by this shop, usual range. Where they contradict each other, ask the maker.',
+    model: (said: string) => `${said}, for this model`,
+    otherBike: 'read on the part of another bike of this model',
+    approved: (name: string, date: string) => `approved by ${name} on ${date}`,
+    entered: (said: string, name: string, date: string) =>
+      `${said}; entered on this bike by ${name} on ${date}`,
+    usual: (source: string) => `usual range, no specification (${source})`,
+    standings: {
+      rules: 'the most trusted',
+      agrees: 'can be kept together with the most trusted',
+      contradicts: 'contradicts the most trusted: no torque keeps both',
+      'makes no sense': 'makes no sense as it stands: read it again',
+    } satisfies Readonly<Record<FigureStanding, string>>,
+    agreesUsual: 'agrees, but somebody has to stand for it by name',
+    inUse: (standing: string) => `in use; ${standing}`,
+    take: (value: string) => `Use ${value}`,
+    partSays: (value: string) => `This part says ${value}`,
+    inMyName: (value: string) => `Use ${value} in my name`,
   },
   reading: {
     title: 'Read from the wrench',
