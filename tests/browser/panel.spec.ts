@@ -25,7 +25,7 @@ async function atTheSeatClamp(page: Page, frameNumber: string): Promise<Hand> {
 const markings = [
   // lbf·in: 44 × 0.112 985 = 4.97 N·m and 53 × 0.112 985 = 5.99 N·m, from exact SI definitions
   [['4', '4', '–', '5', '3', 'in·lb'], '4.97–5.99 N·m', '44–53 in·lb'],
-  [['max', '5', 'N·m'], 'at most 5 N·m', 'max 5 N·m'],
+  [['max', '5', 'N·m'], 'max 5 N·m', 'max 5 N·m'],
   [['4', '–', '6', 'N·m'], '4–6 N·m', '4–6 N·m'],
 ] as const;
 
