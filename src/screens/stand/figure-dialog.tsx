@@ -96,44 +96,45 @@ export function FigureDialog({ step, tightening }: FigureDialogProps) {
         point="."
         eraseLabel={words.app.erase}
         maxLength={40}
-      />
-      <Choice
-        label={words.torque.whereFrom}
-        value={from}
-        onChange={setFrom}
-        options={[
-          { value: 'part', label: words.torque.onPart },
-          { value: 'document', label: words.torque.document },
-        ]}
-      />
-      {from === 'document' && (
-        <TextField
-          label={words.torque.documentHint}
-          value={reference}
-          onChange={setReference}
-          maxLength={60}
-          error={shouldComplain && reference.trim() === '' ? words.goodsIn.needed : undefined}
+      >
+        <Choice
+          label={words.torque.whereFrom}
+          value={from}
+          onChange={setFrom}
+          options={[
+            { value: 'part', label: words.torque.onPart },
+            { value: 'document', label: words.torque.document },
+          ]}
         />
-      )}
-      {step.joint !== undefined && (
-        <Notice
-          actions={
-            <Button
-              disabled={hands === undefined}
-              onPress={() => hands && void keep(usualFigure(step, hands.id))}
-            >
-              {words.torque.acceptUsual}
-            </Button>
-          }
-        >
-          <p>
-            {words.torque.usual(
-              `${words.writing.range(step.joint.usual)} N·m (${step.joint.source})`,
-            )}
-          </p>
-          <p>{words.torque.usualWarning}</p>
-        </Notice>
-      )}
+        {from === 'document' && (
+          <TextField
+            label={words.torque.documentHint}
+            value={reference}
+            onChange={setReference}
+            maxLength={60}
+            error={shouldComplain && reference.trim() === '' ? words.goodsIn.needed : undefined}
+          />
+        )}
+        {step.joint !== undefined && (
+          <Notice
+            actions={
+              <Button
+                disabled={hands === undefined}
+                onPress={() => hands && void keep(usualFigure(step, hands.id))}
+              >
+                {words.torque.acceptUsual}
+              </Button>
+            }
+          >
+            <p>
+              {words.torque.usual(
+                `${words.writing.range(step.joint.usual)} N·m (${step.joint.source})`,
+              )}
+            </p>
+            <p>{words.torque.usualWarning}</p>
+          </Notice>
+        )}
+      </NumberPad>
     </Dialog>
   );
 }

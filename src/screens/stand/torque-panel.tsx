@@ -9,6 +9,7 @@ import { useNames } from '../app-context';
 import { Button, Notice } from '../parts';
 import { isFarFromUsual } from './far-figure';
 import { FigureDialog } from './figure-dialog';
+import { ReadingNote } from './reading-note';
 import styles from './torque-panel.module.css';
 import type { Tightening } from './use-tightening';
 import { WrenchDialog } from './wrench-dialog';
@@ -26,13 +27,6 @@ export function TorquePanel({ step, tightening }: TorquePanelProps) {
   if (next === undefined) return <ReadThePart step={step} tightening={tightening} />;
   return (
     <section className={styles.panel}>
-      {unread !== undefined && (
-        <div className={styles.unread}>
-          <Notice>
-            <p>{words.torque.lastTime(printedOn(unread))}</p>
-          </Notice>
-        </div>
-      )}
       <div className={styles.number}>
         {wrench?.plan === undefined ? (
           <Notice as="alert">
@@ -45,8 +39,10 @@ export function TorquePanel({ step, tightening }: TorquePanelProps) {
               <span className={styles.unit}> {wrench.plan.unit}</span>
             </p>
             <p className={styles.explained}>
-              <span className={styles.figure}>
-                {words.stand.figure} {tightening.figureText}.
+              <span className={unread === undefined ? styles.figure : styles.unread}>
+                {unread === undefined
+                  ? `${words.stand.figure} ${tightening.figureText}.`
+                  : words.torque.lastTime(printedOn(unread))}
               </span>{' '}
               {words.torque.setTo(
                 wrench.wrench.id,
@@ -76,6 +72,7 @@ export function TorquePanel({ step, tightening }: TorquePanelProps) {
           title={words.stand.bolts}
         />
       </div>
+      <ReadingNote readings={tightening.readings} />
       <div className={styles.change}>
         <Button tone="quiet" onPress={() => show('wrench')}>
           {words.torque.change}

@@ -10,6 +10,7 @@ import { knownFigures, printedElsewhere, type Tool } from '../../state';
 import { words } from '../../words';
 import { useApp, useNames } from '../app-context';
 import type { ShownJob } from '../use-job';
+import { type Readings, useReadings } from './use-readings';
 
 export type NamedAdapter = Adapter & { readonly id: string; readonly name: string };
 
@@ -21,6 +22,8 @@ export interface Tightening {
   readonly unread: Figure | undefined;
   /** What is printed on such joints of other models: one tap instead of typing. */
   readonly printed: readonly Figure[];
+  /** What an electronic wrench typed for the bolts of the pass that comes next. */
+  readonly readings: Readings;
   readonly ranked: readonly RankedWrench[];
   readonly wrench: RankedWrench | undefined;
   readonly adapters: readonly NamedAdapter[];
@@ -61,6 +64,15 @@ export function useTightening(shown: ShownJob, step: PlanStep): Tightening {
     figure === undefined ? [] : rankWrenches(figure, wrenches, app.clock.today(), adapter);
   const chosen = ranked.find((one) => one.wrench.id === taken?.wrench) ?? ranked[0];
   const wrench = chosen?.plan === undefined && taken === undefined ? undefined : chosen;
+
+  const readings = useReadings({
+    shown,
+    step,
+    next,
+    wrench: wrench?.wrench,
+    adapter,
+    isListening: dialog === undefined,
+  });
 
   const enter = async (entered: Figure) => {
     if (step.joint === undefined) return false;
@@ -106,6 +118,7 @@ export function useTightening(shown: ShownJob, step: PlanStep): Tightening {
             wrench: wrench.wrench,
             ...(adapter && { adapter }),
             ...(unread && { figure: unread }),
+            ...readings.asked,
           })
           .then((kept) => kept && isLast && onDone()),
     };
@@ -116,6 +129,7 @@ export function useTightening(shown: ShownJob, step: PlanStep): Tightening {
     next,
     figure,
     unread,
+    readings,
     printed: known === undefined ? printedElsewhere(book, step.joint?.id ?? '') : [],
     ranked,
     wrench,

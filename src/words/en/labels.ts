@@ -173,7 +173,7 @@ export const labels = {
     far: (usual: string) =>
       `This is far from what such a joint usually takes (${usual}). Read the part once more: the number, the point and the unit. In doubt, ask a senior mechanic or the maker.`,
     lastTime: (text: string) =>
-      `Read on this model before: ${text}. Nobody has read it on this bike yet: look at the part.`,
+      `${text} on this model before. Look at this part: does it say the same?`,
     confirmed: (made: string) => `Part says the same. ${made}`,
     saysElse: 'The part says something else',
     pickPrinted: 'Look at the part. Tap what it says:',
