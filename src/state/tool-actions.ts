@@ -2,7 +2,6 @@
 
 import { type Refusal, type Result, refuse } from '../engine/base';
 import type { Person } from '../storage/contract';
-import { createPerform } from './perform';
 import type { AppPorts } from './ports';
 import type { NobodyAtTheStand, ToolActions } from './services';
 
@@ -35,7 +34,10 @@ export function createToolActions(ports: AppPorts, person: () => Person | undefi
       (await import('./reach-back')).reachBackFor(ports, tool, doubt, onProgress),
     callBack: (call) =>
       byPerson(async (by) => {
-        const { callBack } = await import('./reach-back');
+        const [{ callBack }, { createPerform }] = await Promise.all([
+          import('./reach-back'),
+          import('./perform'),
+        ]);
         return callBack({ ...ports, perform: createPerform(ports) }, call, by);
       }),
   };
