@@ -60,14 +60,14 @@ export function FigureDialog({ step, tightening }: FigureDialogProps) {
     >
       <TextField
         label={words.torque.marking}
-        hint={words.torque.enterHint}
+        hint={read.ok ? undefined : words.torque.enterHint}
         value={marking}
         onChange={setMarking}
         inputMode="none"
         error={shouldComplain && !read.ok ? notRead(marking, read.refusal) : undefined}
       />
       {read.ok && read.value.figure !== undefined && (
-        <p className={styles.read}>
+        <p className={styles.read} role="status">
           {words.torque.readAs(writeTorqueMarking(read.value.figure, 'N·m', 2))}
         </p>
       )}
