@@ -3,6 +3,7 @@
 import type { Entry } from '../engine/integrity';
 import type { JobPlan, JobSummary, Role, WrenchDay } from '../engine/job';
 import type { Adapter, Figure, Wrench } from '../engine/torque';
+import type { CopiedToolNote } from './tool-note.schema';
 
 export interface Holdings {
   readonly entries: readonly Entry[];
@@ -26,13 +27,21 @@ export interface Holdings {
     readonly contact?: string;
   }[];
   readonly tools: readonly (
-    | { readonly id: string; readonly kind: 'wrench'; readonly wrench: Wrench }
+    | {
+        readonly id: string;
+        readonly kind: 'wrench';
+        readonly wrench: Wrench;
+        readonly countedBefore?: number;
+        readonly history?: readonly CopiedToolNote[];
+      }
     | {
         readonly id: string;
         readonly kind: 'adapter';
         readonly name: string;
         readonly adapter: Adapter;
         readonly wrench?: string;
+        readonly retired?: boolean;
+        readonly history?: readonly CopiedToolNote[];
       }
   )[];
   readonly figures: readonly {
