@@ -14,6 +14,8 @@ export interface Shown {
 
 export class Hand {
   taps = 0;
+  /** By the title of a joint's step, what its figure and its measures took beside the passes. */
+  readonly besidePasses = new Map<string, number>();
   readonly #page: Page;
   readonly #gesture: Gesture;
 
@@ -82,6 +84,16 @@ export class Hand {
   /** Does what the shown step asks for next: a figure, a value, a pass, or the step itself. */
   async goOn(): Promise<Shown> {
     const before = await this.shown();
+    const taps = this.taps;
+    const after = await this.#goOnFrom(before);
+    const isPass = /Pass \d made|[Cc]licked/.test(before.action);
+    const beside = this.besidePasses.get(before.title) ?? 0;
+    if (jointOf(before.title) !== undefined)
+      this.besidePasses.set(before.title, beside + this.taps - taps - (isPass ? 1 : 0));
+    return after;
+  }
+
+  #goOnFrom(before: Shown): Promise<Shown> {
     if (before.action.startsWith(words.torque.enter)) return this.#enterFigure(before);
     if (before.action.startsWith(words.stand.enterValue)) return this.enterValue(before);
     return this.act();
@@ -151,12 +163,16 @@ const printed: Readonly<Record<string, Marking>> = {
   'seat-post-clamp': { text: 'max 6 N·m', keys: ['max', '6', 'N·m'] },
 };
 
-export function markingOn(title: string): Marking {
-  const steps = readdirSync('seeds/steps').flatMap(
-    (file) => readSeed<{ steps: readonly SeedStep[] }>(`steps/${file}`).steps,
-  );
-  const joint = steps.find((step) => step.title === title)?.joint ?? '';
-  const marking = printed[joint];
+const seedSteps = readdirSync('seeds/steps').flatMap(
+  (file) => readSeed<{ steps: readonly SeedStep[] }>(`steps/${file}`).steps,
+);
+
+function jointOf(title: string): string | undefined {
+  return seedSteps.find((step) => step.title === title && step.joint !== undefined)?.joint;
+}
+
+function markingOn(title: string): Marking {
+  const marking = printed[jointOf(title) ?? ''];
   if (marking === undefined) throw new Error(`nothing is printed on the part of “${title}”`);
   return marking;
 }
