@@ -33,18 +33,20 @@ export function ReadingNote({ readings }: { readonly readings: Readings }) {
           );
         })}
       </div>
-      <p role="status">
-        {next === undefined
-          ? text.all
-          : next.isWrong
-            ? text.bringRight(next.turn)
-            : text.next(next.turn)}
-      </p>
-      {rows.length > 0 && (
-        <Button tone="quiet" onPress={takeBack}>
-          {text.takeBack}
-        </Button>
-      )}
+      <div className={styles.told}>
+        <p role="status">
+          {next === undefined
+            ? text.all
+            : next.isWrong
+              ? text.bringRight(next.turn)
+              : text.next(next.turn)}
+        </p>
+        {rows.length > 0 && (
+          <Button tone="quiet" onPress={takeBack}>
+            {text.takeBack}
+          </Button>
+        )}
+      </div>
     </section>
   );
 }

@@ -8,9 +8,8 @@ import {
   probabilityInside,
   type ReadingVerdict,
 } from '../../engine/torque';
-import { newtonMetres } from '../../engine/units';
+import { newtonMetres, parseTypedReading } from '../../engine/units';
 import { type ReadJoint, useKeptReadings } from './kept-readings';
-import { readTyped } from './read-typed';
 import { useTypedReading } from './use-typed-reading';
 
 export interface ReadingRow extends BoltReading {
@@ -55,12 +54,13 @@ export function useReadings(joint: ReadingsOf): Readings {
   const bolt = picked ?? wrong ?? unread;
 
   useTypedReading(isListening && next !== undefined && wrench !== undefined, (text) => {
-    const shown = wrench && readTyped(text, wrench.unit);
-    if (shown === undefined) return setUnused({ text, because: 'not-read' });
+    const typed = wrench && parseTypedReading(text, wrench.unit, joint.step.joint?.hand);
+    if (!typed?.ok) return setUnused({ text, because: 'not-read' });
     if (bolt === undefined) return setUnused({ text, because: 'surplus' });
     setUnused(undefined);
     choose(undefined);
-    keep([...kept, { bolt, text, ...shown }]);
+    const { torque: value, halfStep } = typed.value;
+    keep([...kept, { bolt, value, halfStep, text }]);
   });
 
   return {

@@ -2,7 +2,7 @@
 
 import type { GreaseAdviceRefusal } from '../../engine/plan';
 import type { FigureStanding } from '../../engine/torque';
-import { figure } from './writing';
+import { figure, numbered } from './writing';
 
 const percent = (share: number) => figure(share * 100, 0);
 
@@ -34,24 +34,26 @@ export const jointLabels = {
     prompt: 'Look at the head',
     noStamp: 'no stamp, or not readable',
     gain: (torque: number, thread: string, gain: number) =>
-      `At the same ${figure(torque)} N·m, ${thread} clamps about ${percent(gain - 1)} % harder greased than dry.`,
+      `At the same ${figure(torque, 2)} N·m, ${thread} clamps about ${percent(gain - 1)} % harder greased than dry.`,
     share: (stamp: string, greased: Shares, dry: Shares) =>
-      `That is ${percent(greased.lowShare)}–${percent(greased.highShare)} % of what a bolt stamped ${stamp} bears without lasting stretch; dry, ${percent(dry.lowShare)}–${percent(dry.highShare)} %.`,
-    over: 'More than 100 %: a bolt that is more slippery than the figure counts on stretches for good.',
+      `That is ${percent(greased.lowShare)}–${percent(greased.highShare)} % of what a bolt stamped ${stamp} bears without lasting stretch; dry, ${percent(dry.lowShare)}–${percent(dry.highShare)} %.`,
+    over: 'More than 100 %: a bolt that is more slippery than the figure counts on stretches for good.',
     advice:
       'An estimate of what friction does (VDI 2230), never a specification. Prepare the thread as the part’s maker says.',
     dry: 'Dry',
     greased: 'Greased',
     limit: 'stretches for good',
     picture: (dry: Shares, greased: Shares) =>
-      `Dry the bolt reaches ${percent(dry.lowShare)}–${percent(dry.highShare)} % of the load it bears, greased ${percent(greased.lowShare)}–${percent(greased.highShare)} %.`,
+      `Dry the bolt reaches ${percent(dry.lowShare)}–${percent(dry.highShare)} % of the load it bears, greased ${percent(greased.lowShare)}–${percent(greased.highShare)} %.`,
     nothing: (refusal: GreaseAdviceRefusal) =>
       (nothingComputed[refusal.code] as (facts: GreaseAdviceRefusal) => string)(refusal), // the table is complete
     noFigure: 'Nothing is computed yet: the figure comes first.',
   },
   figures: {
     title: (count: number) =>
-      count === 1 ? 'The one figure known' : `All ${count} figures known, side by side`,
+      count === 1
+        ? 'The one figure known'
+        : `${count === 2 ? 'Both' : `All ${numbered(count)}`} figures known, side by side`,
     titleContradicted: 'The figures known contradict each other',
     order:
       'In order of trust: on the part, in the maker’s document, approved by this shop, usual range. Where they contradict each other, ask the maker.',
@@ -78,7 +80,7 @@ export const jointLabels = {
     next: (turn: number) => `Next: bolt ${turn}, as drawn.`,
     bringRight: (turn: number) => `Bring bolt ${turn} right, then read it again.`,
     all: 'Every bolt is read. Tap one to read it again.',
-    row: (turn: number, text: string) => `Bolt ${turn}: ${text}`,
+    row: (turn: number, text: string) => `Bolt ${turn}: ${text}`.replaceAll(' ', '\u00a0'),
     again: (turn: number, text: string, judged: string) =>
       `Bolt ${turn}: ${text}, ${judged}. Read it again`,
     inside: 'surely inside',
@@ -89,6 +91,7 @@ export const jointLabels = {
         : `may be outside: ${Math.min(99, Math.max(1, Math.round((1 - inside) * 100)))} in 100`,
     rising: 'on the way up',
     risenTooFar: 'surely above the figure',
+    record: (count: number) => (count === 1 ? 'Record the reading' : `Record ${count} readings`),
     takeBack: 'Take the last reading back',
     notRead: (text: string) =>
       `The wrench typed “${text}”, which is no single torque. Read it again.`,

@@ -108,7 +108,7 @@ describe('figures side by side', () => {
 
   test('figures that can be kept together are not called a contradiction', async () => {
     await show(() => ({ entered: [marked], planned: booklet }));
-    expect(screen.getByText('All 3 figures known, side by side')).toBeVisible();
+    expect(screen.getByText('All three figures known, side by side')).toBeVisible();
     expect(row(1).getByText('can be kept together with the most trusted')).toBeVisible();
   });
 

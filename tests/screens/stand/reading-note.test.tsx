@@ -32,16 +32,17 @@ const shown = {
 
 interface BenchProps {
   readonly pass: number;
+  readonly hand?: 'right' | 'left';
   readonly wrench: Wrench;
   readonly isListening: boolean;
   readonly onAsked: (asked: Readings['asked']) => void;
   readonly onPress: () => void;
 }
 
-function Bench({ pass, onAsked, onPress, ...own }: BenchProps) {
+function Bench({ pass, hand = 'right', onAsked, onPress, ...own }: BenchProps) {
   const readings = useReadings({
     shown,
-    step: jointStep(),
+    step: jointStep({ hand }),
     next: passOf(pass),
     adapter: undefined,
     ...own,
@@ -86,12 +87,21 @@ function atTheBench(own: Partial<BenchProps> = {}, app = createTestApp({ onScann
   };
 }
 
-/** As a wrench types: a key every few milliseconds, into whatever has the focus. */
-function types(text: string, end = 'Enter') {
-  const keys = [...text, ...(end === '' ? [] : [end])];
+let now = 0;
+
+/** As a wrench types: a key every eight milliseconds by the page's own clock, into whatever has the focus. */
+function types(text: string, end = 'Enter'): readonly boolean[] {
+  now += 1000;
+  const reached: boolean[] = [];
   act(() => {
-    for (const key of keys) fireEvent.keyDown(document.activeElement ?? document.body, { key });
+    for (const key of [...text, end]) {
+      const event = new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true });
+      now += 8;
+      Object.defineProperty(event, 'timeStamp', { value: now });
+      reached.push(fireEvent(document.activeElement ?? document.body, event));
+    }
   });
+  return reached;
 }
 
 const rows = () => screen.queryAllByRole('button', { name: /Read it again$/ });
@@ -187,6 +197,15 @@ describe('a wrench that types', () => {
     },
   );
 
+  test('of a left-hand thread shows its sign the other way', () => {
+    const { asked } = atTheBench({ hand: 'left' });
+    types('-5.50');
+    expect(asked()).toEqual([{ bolt: 1, value: 5.5, text: '-5.50' }]);
+    types('+5.50');
+    expect(asked()).toHaveLength(1);
+    expect(screen.getByRole('alert')).toHaveTextContent('The wrench typed “+5.50”');
+  });
+
   test('on the way up a reading below the figure is no fault', () => {
     atTheBench({ pass: 1 });
     types('2.70');
@@ -211,11 +230,7 @@ describe('what it must not do', () => {
   test('press the button that has the focus', () => {
     const { onPress, asked } = atTheBench();
     screen.getByRole('button', { name: 'All four clicked' }).focus();
-    const reached: boolean[] = [];
-    act(() => {
-      for (const key of ['5', '.', '5', ' ', 'N', 'm', 'Enter'])
-        reached.push(fireEvent.keyDown(document.activeElement ?? document.body, { key }));
-    });
+    const reached = types('5.5 Nm');
     // The first key might be a hand's; everything after it is the wrench's.
     expect(reached).toEqual([true, false, false, false, false, false, false]);
     expect(onPress).not.toHaveBeenCalled();
