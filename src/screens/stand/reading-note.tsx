@@ -28,7 +28,7 @@ export function ReadingNote({ readings }: { readonly readings: Readings }) {
               detail={judged}
               onPress={() => again(row.bolt)}
             >
-              {text.row(row.turn, row.text)}
+              <span className={styles.whole}>{text.row(row.turn, row.text)}</span>
             </Button>
           );
         })}

@@ -80,7 +80,7 @@ export const jointLabels = {
     next: (turn: number) => `Next: bolt ${turn}, as drawn.`,
     bringRight: (turn: number) => `Bring bolt ${turn} right, then read it again.`,
     all: 'Every bolt is read. Tap one to read it again.',
-    row: (turn: number, text: string) => `Bolt ${turn}: ${text}`.replaceAll(' ', '\u00a0'),
+    row: (turn: number, text: string) => `Bolt ${turn}: ${text}`,
     again: (turn: number, text: string, judged: string) =>
       `Bolt ${turn}: ${text}, ${judged}. Read it again`,
     inside: 'surely inside',
