@@ -94,3 +94,32 @@ test('every step of a zone can be reached, done or not, and nothing is lost by l
   await page.reload();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText(seatClamp);
 });
+
+/** All keys at once, as a wrench sends them: faster than a hand, however busy this machine is. */
+async function wrenchTypes(page: Page, text: string): Promise<void> {
+  await Promise.all([...text, 'Enter'].map((key) => page.keyboard.press(key)));
+}
+
+test('a wrench that types is heard, judged bolt by bolt, kept over a reload, and presses nothing', async ({
+  page,
+}) => {
+  const hand = await atTheSeatClamp(page, boxedMountainBike);
+  await page.getByRole('button', { name: '5–7 N·m', exact: true }).tap();
+  await expect(page.getByText('5–7 N·m, marked on the part')).toBeVisible();
+  const before = await hand.shown();
+  const readings = page.getByRole('region', { name: words.reading.title });
+  await wrenchTypes(page, '3.02 N.m');
+  await expect(readings.getByText(words.reading.outside)).toBeVisible();
+  await expect(readings.getByRole('status')).toHaveText(words.reading.bringRight(1));
+  await hand.action.tap();
+  await expect(page.getByRole('alert')).toContainText(/bolt 1/i); // refused, with the bolt named
+  await page.getByRole('button', { name: words.app.close }).tap();
+  await wrenchTypes(page, '6.01 N.m');
+  await expect(readings.getByText(words.reading.inside)).toBeVisible();
+  expect(await hand.shown()).toEqual(before); // Enter is the wrench's, not a person's
+  await page.waitForTimeout(500); // what is typed reaches the disk within a quarter of a second
+  await page.reload();
+  await expect(readings.getByText(words.reading.row(1, '6.01 N.m'))).toBeVisible();
+  const after = await hand.act();
+  expect(after.title).not.toBe(seatClamp);
+});
