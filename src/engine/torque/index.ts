@@ -68,6 +68,7 @@ export {
   type BearingImpossible,
   type FrictionJoint,
   type MaterialNotComputed,
+  nutFactor,
   type PreloadRefusal,
   preloadFrom,
   torqueFor,
@@ -78,6 +79,7 @@ export {
   propertyClasses,
   type Strength,
   strengthOf,
+  tensileLoad,
 } from './property-classes';
 export { type RankedWrench, rankWrenches, type WrenchReason, wrenchReasons } from './ranking';
 export {
