@@ -140,7 +140,7 @@ export const toolBoard = {
     overloaded: ['Used to loosen a bolt', 'Pulled past its highest value'],
     away: ['Sent to be calibrated', 'Lent out', 'Cannot be found'],
     retired: ['Worn out', 'Replaced by another', 'Not worth repairing'],
-  } satisfies Record<WrenchCondition, readonly string[]>,
+  },
   conditionSave: 'Note it',
 
   noteAdded: 'Put on the board',
