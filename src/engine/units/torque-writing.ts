@@ -4,15 +4,17 @@ import type { Spelling, Writing } from './marking-tokens';
 import type { TorqueUnit } from './torque-units';
 
 const joint = String.raw`\s{0,4}[-‐‑–−.·•∙⋅・*×]?\s{0,4}`;
-const poundForce = String.raw`(?:lb(?:f|s)?|pounds?(?:[-\s]*force)?)\.?`;
-const inch = String.raw`(?:in(?:ch(?:es)?)?)\.?`;
-const foot = String.raw`(?:ft|foot|feet)\.?`;
-const kilogramForce = String.raw`(?:kgf?|kp|kilogram(?:me)?s?(?:[-\s]*force)?|kiloponds?)\.?`;
+/** A full stop may close a word, but not where a number or the dots of a range begin with it. */
+const stop = String.raw`(?:\.(?!\d|\.))?`;
+const poundForce = String.raw`(?:lb(?:f|s)?|pounds?(?:[-\s]*force)?)${stop}`;
+const inch = `(?:in(?:ch(?:es)?)?)${stop}`;
+const foot = `(?:ft|foot|feet)${stop}`;
+const kilogramForce = String.raw`(?:kgf?|kp|kilogram(?:me)?s?(?:[-\s]*force)?|kiloponds?)${stop}`;
 const metre = 'm(?:[eè]t(?:er|re)s?)?';
 const centimetre = 'c(?:m|entim[eè]t(?:er|re)s?)';
 
 /** The word must end here: `N·m` is not the start of `N·max`, and `in.lb` may close with a full stop. */
-const END = String.raw`(?!\p{L})(?:\.(?!\d|\.))?`;
+const END = String.raw`(?!\p{L})${stop}`;
 
 /** Two words in either order; lengths over pounds, as in `in/lb`, are how many parts are marked. */
 const product = (length: string, force: string, slashed = '') =>
