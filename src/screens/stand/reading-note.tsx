@@ -25,10 +25,14 @@ export function ReadingNote({ readings }: { readonly readings: Readings }) {
             <Button
               key={row.bolt}
               label={text.again(row.turn, row.text, judged)}
-              detail={judged}
               onPress={() => again(row.bolt)}
             >
-              <span className={styles.whole}>{text.row(row.turn, row.text)}</span>
+              <span className={styles.read}>
+                <span>{text.row(row.turn, row.text)}</span>
+                <span className={row.judged === 'outside' ? undefined : styles.judged}>
+                  {judged}
+                </span>
+              </span>
             </Button>
           );
         })}
