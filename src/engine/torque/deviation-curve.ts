@@ -1,6 +1,6 @@
 /** How a wrench's deviation runs along its scale: one band by its class, or a line between the points of its certificate. */
 
-import { compareNumbers } from '../base';
+import { assert, compareNumbers } from '../base';
 import { newtonMetresFrom } from '../units';
 import { classDeviation, type RatedByClass } from './class-deviation';
 import type { Certificate, CertificatePoint } from './wrench.schema';
@@ -35,11 +35,18 @@ export function stretchesOf(wrench: Rated): readonly Stretch[] {
   return stretches;
 }
 
-export function bandOn({ from, to, atFrom, atTo }: Stretch, torque: number): DeviationBand {
+function bandOn({ from, to, atFrom, atTo }: Stretch, torque: number): DeviationBand {
   if (to === Infinity || from === 0) return atFrom;
   const share = Math.min(Math.max((torque - from) / (to - from), 0), 1);
   const between = (a: number, b: number) => (a === b ? a : a * (1 - share) + b * share);
   return { low: between(atFrom.low, atTo.low), high: between(atFrom.high, atTo.high) };
+}
+
+/** The band where a wrench indicates or is set to a torque, N·m. */
+export function bandAt(stretches: readonly Stretch[], torque: number): DeviationBand {
+  const stretch = stretches.find(({ to }) => torque <= to) ?? stretches.at(-1);
+  assert(stretch !== undefined, 'a deviation curve has a stretch');
+  return bandOn(stretch, torque);
 }
 
 /** A certificate's one deviation is ± it, and never narrows what a point says. */

@@ -1,7 +1,7 @@
 /** How far a wrench may be from the truth, and where a bolt can therefore end. */
 
 import { classDeviation } from './class-deviation';
-import { bandOn, type DeviationBand, plusMinus, type Rated, stretchesOf } from './deviation-curve';
+import { bandAt, type DeviationBand, plusMinus, type Rated, stretchesOf } from './deviation-curve';
 import type { Certificate } from './wrench.schema';
 
 /**
@@ -28,9 +28,7 @@ function certifiedDeviation({ deviation = 0, points = [] }: Certificate): number
  * there is no certificate. Never wider than ± `permissibleDeviation`.
  */
 export function deviationAt(wrench: Rated, indicated: number): DeviationBand {
-  const stretches = stretchesOf(wrench);
-  const stretch = stretches.find(({ to }) => indicated <= to) ?? stretches.at(-1);
-  return stretch === undefined ? plusMinus(classDeviation(wrench)) : bandOn(stretch, indicated);
+  return bandAt(stretchesOf(wrench), indicated);
 }
 
 /** How far a single value may be from the likeliest torque: no more than the class allows, nor than this wrench deviates. */

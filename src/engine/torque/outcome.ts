@@ -1,11 +1,10 @@
 /** What one setting makes of a joint, and how that compares with what its figure demands. */
 
-import { deliveredInterval, deviationAt, likelyTorque } from './deviation';
-import type { DeviationBand } from './deviation-curve';
+import { deliveredInterval, likelyTorque } from './deviation';
+import { bandAt, type DeviationBand, type Stretch } from './deviation-curve';
 import { meets } from './risk';
 import type { Setting } from './scale';
 import { openEnd, printedLimits, type Task } from './window';
-import type { Wrench } from './wrench.schema';
 
 /** N·m at the fastener: what was set, and where the bolt can end. */
 export type Outcome = Setting & {
@@ -16,11 +15,15 @@ export type Outcome = Setting & {
   readonly high: number;
 };
 
-export function outcomeOf(setting: Setting, { factor }: Task, wrench: Wrench): Outcome {
-  const band = deviationAt(wrench, setting.torque);
-  const indicated = setting.torque * factor;
-  const likely = likelyTorque(indicated, band);
-  return { ...setting, band, indicated, likely, ...deliveredInterval(indicated, band) };
+export function outcomeOf(
+  { torque, onScale }: Setting,
+  { factor }: Task,
+  stretches: readonly Stretch[],
+): Outcome {
+  const band = bandAt(stretches, torque);
+  const indicated = torque * factor;
+  const { low, high } = deliveredInterval(indicated, band);
+  return { torque, onScale, band, indicated, low, likely: likelyTorque(indicated, band), high };
 }
 
 export function isCovered({ torque, indicated, low, high, band }: Outcome, task: Task): boolean {

@@ -102,16 +102,18 @@ function settingFor(
 ): Result<SetPoint, FigureOutsideWrenchRange | WrenchTooCoarse> {
   const task: Task = { demand, factor, tolerance: singleValueTolerance(wrench) };
   const stretches = stretchesOf(wrench);
-  const windows = stretches.map((stretch) => ({ stretch, ...settingWindow(task, stretch) }));
-  const open = windows.filter(({ from, to }) => from <= to * (1 + DUST));
-  const needed = neededSettings(task, open);
+  const open = stretches
+    .map((stretch) => ({ stretch, window: settingWindow(task, stretch) }))
+    .filter(({ window }) => window.from <= window.to * (1 + DUST));
+  const needed = neededSettings(
+    task,
+    open.map(({ window }) => window),
+  );
   const side = beyondScale(needed, wrench);
   if (side !== undefined) return outsideRange(side, needed, wrench);
   const covering = open
-    .flatMap(({ stretch, ...window }) =>
-      settingsAround(wrench, wantedSetting(task, stretch, window)),
-    )
-    .map((setting) => outcomeOf(setting, task, wrench))
+    .flatMap(({ stretch, window }) => settingsAround(wrench, wantedSetting(task, stretch, window)))
+    .map((setting) => outcomeOf(setting, task, stretches))
     .filter((outcome) => isCovered(outcome, task));
   const best = leastBy(lowFirst(covering), (outcome) => awayFromAim(outcome, task));
   if (best !== undefined) return ok(planned(best, task, wrench, true));
@@ -165,7 +167,7 @@ function tooCoarse(
   const outcomes = stretches
     .flatMap((stretch) => turningPoints(task, stretch))
     .flatMap((torque) => settingsAround(wrench, torque))
-    .map((setting) => outcomeOf(setting, task, wrench))
+    .map((setting) => outcomeOf(setting, task, stretches))
     .sort((a, b) => awayFromAim(a, task) - awayFromAim(b, task));
   const least = leastBy(outcomes, ({ indicated, band }) =>
     riskOutside(demand, indicated, band, task.tolerance),
