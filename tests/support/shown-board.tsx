@@ -48,6 +48,9 @@ export interface ShownBoard {
   readonly app: App;
   /** Addresses that were gone to, in order. */
   readonly went: readonly string[];
+  show(screen: ReactNode): void;
+  /** The screen that is shown goes away. */
+  leave(): void;
 }
 
 export async function showBoard(
@@ -63,12 +66,16 @@ export async function showBoard(
   await settled();
   const shown = { ...app, ...changes(app) };
   const { hook, history } = memoryLocation({ path: '/tool-board', record: true });
-  render(
-    <AppContext value={shown}>
-      <Router hook={hook}>{screen}</Router>
-    </AppContext>,
-  );
-  return { app: shown, went: history };
+  let leave = (): void => undefined;
+  const show = (shownScreen: ReactNode) => {
+    leave = render(
+      <AppContext value={shown}>
+        <Router hook={hook}>{shownScreen}</Router>
+      </AppContext>,
+    ).unmount;
+  };
+  show(screen);
+  return { app: shown, went: history, show, leave: () => leave() };
 }
 
 /** jsdom has the element without its two methods: they do what the HTML standard says, as far as it shows. */

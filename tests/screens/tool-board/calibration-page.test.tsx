@@ -42,6 +42,19 @@ function kept(): WrenchTool {
   return tool;
 }
 
+describe('what is typed', () => {
+  const drafts = () => Object.keys(board.app.session.getState().drafts);
+
+  test('is there again after the screen was left, until it is saved or given up', async () => {
+    await type(calibration.found, ['2.02']);
+    board.leave();
+    board.show(<CalibrationPage id="B" />);
+    expect(region(calibration.found).getByText('−0.99 %, inside')).toBeVisible();
+    await user.click(screen.getByRole('button', { name: words.app.cancel }));
+    expect(drafts()).toEqual([]);
+  });
+});
+
 describe('a certificate inside', () => {
   test('is judged point by point while it is typed, and kept as it came', async () => {
     await type(calibration.found, ['2.02']);
@@ -50,7 +63,7 @@ describe('a certificate inside', () => {
     await type(calibration.found, ['', '8.3', '14.2']);
     expect(screen.getByRole('status')).toHaveTextContent('Every point is inside ± 4 %.');
     await user.type(screen.getByLabelText(calibration.reference), 'Q-204');
-    await user.click(screen.getByRole('radio', { name: calibration.asItIs }));
+    await user.click(screen.getByRole('radio', { name: calibration.goings['as-it-is'] }));
     await keep();
     await expect.poll(() => kept().wrench.calibratedOn).toBe('2026-11-25');
     expect(kept().wrench).toMatchObject({
@@ -72,7 +85,7 @@ describe('a certificate inside', () => {
     await user.click(screen.getByRole('radio', { name: calibration.asDeviation }));
     await type(calibration.found, ['−1.5', '0', '2'], calibration.deviation);
     expect(region(calibration.found).getByText('−1.5 %, inside')).toBeVisible();
-    await user.click(screen.getByRole('radio', { name: calibration.asItIs }));
+    await user.click(screen.getByRole('radio', { name: calibration.goings['as-it-is'] }));
     await keep();
     await expect.poll(() => kept().wrench.certificate?.points?.[0]?.deviation).toBe(-0.015);
   });
@@ -80,7 +93,7 @@ describe('a certificate inside', () => {
   test('that only says it passed needs no points', async () => {
     await user.click(screen.getByRole('radio', { name: new RegExp(calibration.passedOnly) }));
     expect(screen.queryByRole('region', { name: calibration.found })).toBeNull();
-    await user.click(screen.getByRole('radio', { name: calibration.asItIs }));
+    await user.click(screen.getByRole('radio', { name: calibration.goings['as-it-is'] }));
     await keep();
     await expect.poll(() => kept().wrench.calibratedOn).toBe('2026-11-25');
     expect(kept().wrench.certificate).toBeUndefined();
@@ -93,14 +106,14 @@ describe('a certificate outside', () => {
   test('says so at once, where, and what follows; it cannot go on as it came', async () => {
     expect(region(calibration.found).getByText('+7.01 %, outside')).toBeVisible();
     expect(screen.getByRole('alert')).toHaveTextContent(/^Outside ± 4 % at 8\.4 N·m\./);
-    expect(screen.queryByRole('radio', { name: calibration.asItIs })).toBeNull();
+    expect(screen.queryByRole('radio', { name: calibration.goings['as-it-is'] })).toBeNull();
     await keep();
     expect(screen.getByText(calibration.choose)).toBeVisible();
     expect(kept().wrench.calibratedOn).toBe('2026-07-05');
   });
 
   test('asks what was done and for the points it left with', async () => {
-    await user.click(screen.getByRole('radio', { name: calibration.adjusted }));
+    await user.click(screen.getByRole('radio', { name: calibration.goings.adjusted }));
     await keep();
     expect(screen.getByText(calibration.incomplete)).toBeVisible();
     await type(calibration.left, ['2', '8.4', '14']);
@@ -117,7 +130,7 @@ describe('a certificate outside', () => {
   });
 
   test('may leave it out of service', async () => {
-    await user.click(screen.getByRole('radio', { name: calibration.away }));
+    await user.click(screen.getByRole('radio', { name: calibration.goings.away }));
     await keep();
     await expect.poll(() => kept().wrench.condition).toBe('away');
     expect(kept().wrench.calibratedOn).toBe('2026-07-05');
