@@ -1,7 +1,6 @@
 /** words: every sentence a person reads, by language; complete over the engine's codes by type. */
 
 import { sourceSentence, unusualSentence, waitingSentence } from './en/facts';
-import { jointLabels } from './en/joint-labels';
 import { labels } from './en/labels';
 import { otherRefusals } from './en/other-refusals';
 import { type EngineRefusal, refusals } from './en/refusals';
@@ -35,7 +34,6 @@ export const words = {
   ...labels,
   ...signingLabels,
   ...shopLabels,
-  ...jointLabels,
   sheet,
   terms,
   writing,

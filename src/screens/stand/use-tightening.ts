@@ -8,6 +8,7 @@ import { type Adapter, type Figure, type RankedWrench, rankWrenches } from '../.
 import { writeTorqueMarking } from '../../engine/units';
 import { knownFigures, printedElsewhere, type Tool } from '../../state';
 import { words } from '../../words';
+import { jointWords } from '../../words/joint';
 import { useApp, useNames } from '../app-context';
 import type { ShownJob } from '../use-job';
 import { type Readings, useReadings } from './use-readings';
@@ -103,7 +104,7 @@ export function useTightening(shown: ShownJob, step: PlanStep): Tightening {
     const isLast = next.pass.pass === next.of;
     const made =
       readings.rows.length > 0
-        ? words.reading.record(readings.rows.length)
+        ? jointWords.reading.record(readings.rows.length)
         : isLast
           ? clickedLabel(layoutOf(step)?.bolts ?? 1)
           : words.torque.risen(next.pass.pass);
