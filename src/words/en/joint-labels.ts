@@ -49,6 +49,18 @@ export const jointLabels = {
       (nothingComputed[refusal.code] as (facts: GreaseAdviceRefusal) => string)(refusal), // the table is complete
     noFigure: 'Nothing is computed yet: the figure comes first.',
   },
+  /** Why a wrench that can do the joint stands where it stands; the others say why they cannot. */
+  wrench: {
+    reasons: {
+      'keeps-the-joint-inside': 'surely inside',
+      'middle-of-its-scale': 'used well within its scale',
+      'near-the-end-of-its-scale': 'used near the end of its scale, where it is least sure',
+      'set-once-for-all': 'set once for all: nothing to turn wrong',
+      'in-another-unit': 'its scale is in another unit than the part',
+      'little-room': 'little room on either side',
+      'due-today': 'due for calibration today: its last day',
+    } as Readonly<Record<string, string>>,
+  },
   figures: {
     title: (count: number) =>
       count === 1
