@@ -91,6 +91,7 @@ function WrenchRow({
 }
 
 function reasonsText(reasons: RankedWrench['reasons']): string {
-  const said = reasons.flatMap((reason) => jointWords.wrench.reasons[reason] ?? []).join('; ');
+  const sentences: Readonly<Record<string, string>> = jointWords.wrench.reasons; // refusals have their own
+  const said = reasons.flatMap((reason) => sentences[reason] ?? []).join('; ');
   return `${said.charAt(0).toUpperCase()}${said.slice(1)}.`;
 }

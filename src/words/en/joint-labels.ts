@@ -1,7 +1,7 @@
 /** Sentences beside a joint at the stand, in English: grease, readings of the wrench, and figures side by side. */
 
 import type { GreaseAdviceRefusal } from '../../engine/plan';
-import type { FigureStanding } from '../../engine/torque';
+import type { FigureStanding, wrenchReasons } from '../../engine/torque';
 import { figure, numbered } from './writing';
 
 const percent = (share: number) => figure(share * 100, 0);
@@ -59,7 +59,7 @@ export const jointLabels = {
       'in-another-unit': 'its scale is in another unit than the part',
       'little-room': 'little room on either side',
       'due-today': 'due for calibration today: its last day',
-    } as Readonly<Record<string, string>>,
+    } satisfies Readonly<Record<(typeof wrenchReasons)[number], string>>,
   },
   figures: {
     title: (count: number) =>
