@@ -60,7 +60,9 @@ export function useTightening(shown: ShownJob, step: PlanStep): Tightening {
   const figure = next?.figure;
   const adapters = tools.flatMap(adapterOf);
   const adapter = adapters.find(({ id }) => id === taken?.adapter);
-  const wrenches = tools.flatMap((tool) => (tool.kind === 'wrench' ? [tool.wrench] : []));
+  const wrenches = tools.flatMap((tool) =>
+    tool.kind === 'wrench' && tool.wrench.condition !== 'retired' ? [tool.wrench] : [],
+  );
   const ranked =
     figure === undefined ? [] : rankWrenches(figure, wrenches, app.clock.today(), adapter);
   const chosen = ranked.find((one) => one.wrench.id === taken?.wrench) ?? ranked[0];
@@ -151,7 +153,9 @@ export function useTightening(shown: ShownJob, step: PlanStep): Tightening {
 }
 
 function adapterOf(tool: Tool): readonly NamedAdapter[] {
-  return tool.kind === 'adapter' ? [{ ...tool.adapter, id: tool.id, name: tool.name }] : [];
+  return tool.kind === 'adapter' && tool.retired !== true
+    ? [{ ...tool.adapter, id: tool.id, name: tool.name }]
+    : [];
 }
 
 function wrenchText({ wrench }: RankedWrench, adapter: NamedAdapter | undefined): string {
