@@ -215,7 +215,7 @@ describe('what a joint holds together', () => {
   const clampsOn = (bike: ReturnType<typeof bikeFrom>) =>
     planOf(bike, rows).steps.map(({ joint }) => joint?.clamps);
 
-  test('[P15] is what the bike is described to be made of, and nothing where no question answers it', () => {
+  test('[P30] is what the bike is described to be made of, and nothing where no question answers it', () => {
     const bike = bikeFrom(mountainBike, {
       frame: { material: 'titanium' },
       steering: { barMaterial: 'carbon' },
