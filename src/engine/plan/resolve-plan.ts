@@ -1,7 +1,7 @@
 /** A plan from a bike and the catalogue: the steps that this bike needs, in an order that works, nothing left to look up. */
 
 import { ok, type Refusal, type Result, refuse } from '../base';
-import { type Bike, type BikeFacts, factsOf } from '../bike';
+import { type Bike, type BikeFacts, type Contradiction, contradictionsIn, factsOf } from '../bike';
 import type { Catalogue, Joint, Step } from './catalogue.schema';
 import { holds } from './condition';
 import { type BikeOutsideCatalogue, checkInsideCatalogue } from './outside-catalogue';
@@ -16,14 +16,16 @@ import { type LimitRefusal, workedMeasure } from './worked-limit';
  * end. Order: after everything a step waits for, then with few changes of zone and side, then as in the catalogue.
  *
  * Refuses a catalogue with a circle (`plan-cycle`) or an unmet reference (`step-unknown`, `joint-unknown`,
- * `part-unknown`, `id-not-unique`), a bike with features that the catalogue has no work for
- * (`bike-outside-catalogue`), and markings that give no limit (`tyre-not-understood`,
+ * `part-unknown`, `id-not-unique`), a description that no bike can answer to (`features-at-odds`), a bike with features
+ * that the catalogue has no work for (`bike-outside-catalogue`), and markings that give no limit (`tyre-not-understood`,
  * `tyre-pressure-not-understood`, `tyre-window-empty`).
  */
 export function resolvePlan(bike: Bike, catalogue: Catalogue): Result<Plan, PlanRefusal> {
   const facts = factsOf(bike);
   const references = checkReferences(catalogue);
   if (!references.ok) return references;
+  const contradictions = contradictionsIn(bike);
+  if (contradictions.length > 0) return refuse({ code: 'features-at-odds', contradictions });
   const inside = checkInsideCatalogue(catalogue, facts);
   if (!inside.ok) return inside;
 
@@ -47,6 +49,10 @@ export function resolvePlan(bike: Bike, catalogue: Catalogue): Result<Plan, Plan
 
 export type PlanRefusal =
   | (Refusal & { readonly code: 'plan-cycle'; readonly cycle: readonly string[] })
+  | (Refusal & {
+      readonly code: 'features-at-odds';
+      readonly contradictions: readonly Contradiction[];
+    })
   | UnmetReference
   | BikeOutsideCatalogue
   | LimitRefusal;

@@ -107,6 +107,8 @@ export const refusals: Sentences<EngineRefusal> = {
   'plan-cycle': ({ cycle }, names) =>
     `The catalogue goes round in a circle: ${cycle.map(names.step).join(' → ')}. Correct it before opening jobs.`,
   'id-not-unique': ({ id }) => `The catalogue has two entries called ${id}.`,
+  'features-at-odds': ({ contradictions }) =>
+    `The description says what no bike has together: ${listed(contradictions.map(({ one, other }) => `${one.question} = ${one.answer} with ${other.question} = ${other.answer}`))}. Look at the bike again and correct it.`,
   'bike-outside-catalogue': ({ features }) =>
     `The catalogue has no steps yet for ${listed(features.map(({ question, answer }) => `${question} = ${answer}`))}. Correct the bike’s description, or build this bike by the maker’s instructions and on paper.`,
   'tyre-not-understood': ({ wheel, marking }) =>
