@@ -5,9 +5,14 @@ import { type BikeFacts, factsOf } from './bike-facts';
 
 type Answer = string | number | boolean;
 
+export interface Feature {
+  readonly question: string;
+  readonly answer: Answer;
+}
+
 export interface Contradiction {
-  readonly one: { readonly question: string; readonly answer: Answer };
-  readonly other: { readonly question: string; readonly answer: Answer };
+  readonly one: Feature;
+  readonly other: Feature;
 }
 
 type Side = readonly [question: string, ...answers: readonly Answer[]];
@@ -33,10 +38,6 @@ const ownDrive = [
 const never: readonly (readonly [one: Side, other: Side])[] = [
   [
     ['rear.brake', 'coaster'],
-    ['gears.drive', 'none'],
-  ],
-  [
-    ['rear.brake', 'coaster'],
     ['gears.kind', ...derailleurs],
   ],
   [
@@ -56,11 +57,15 @@ const never: readonly (readonly [one: Side, other: Side])[] = [
     ['kind', ...ownDrive],
   ],
   [
-    ['gears.drive', 'none'],
+    ['kind', 'balance'],
     ['assist', 'mid-motor'],
   ],
   [
-    ['gears.drive', 'none'],
+    ['kind', 'balance'],
+    ['rear.brake', 'coaster'],
+  ],
+  [
+    ['kind', 'balance'],
     ['extras', 'chainguard'],
   ],
   [
@@ -82,10 +87,6 @@ const never: readonly (readonly [one: Side, other: Side])[] = [
   [
     ['gears.tension', 'slotted-dropouts', 'tugs'],
     ['rear.axle', 'thru-axle'],
-  ],
-  [
-    ['gears.shifter', 'in-brake-lever'],
-    ['rear.brake', 'coaster'],
   ],
   [
     ['cranks.fixing', 'one-piece'],
@@ -188,11 +189,23 @@ export function contradictionsIn(bike: Bike): readonly Contradiction[] {
   ];
 }
 
+/** Whether no bike has both of these. */
+export function areAtOdds(one: Feature, other: Feature): boolean {
+  return never.some(
+    ([left, right]) =>
+      (isAmong(one, left) && isAmong(other, right)) || (isAmong(other, left) && isAmong(one, right)),
+  );
+}
+
+function isAmong({ question, answer }: Feature, [asked, ...answers]: Side): boolean {
+  return question === asked && answers.includes(answer);
+}
+
 function hasMotorHub(facts: BikeFacts): boolean {
   return facts['front.hub'] === 'motor' || facts['rear.hub'] === 'motor';
 }
 
-function given(facts: BikeFacts, [question, ...answers]: Side): Contradiction['one'] | undefined {
+function given(facts: BikeFacts, [question, ...answers]: Side): Feature | undefined {
   const given = facts[question];
   const answer = answers.find((one) =>
     typeof given === 'object' ? given.some((has) => has === one) : given === one,

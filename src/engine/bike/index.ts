@@ -2,7 +2,7 @@
 
 export { type Bike, bikeSchema } from './bike.schema';
 export { type BikeFacts, factsOf, questions } from './bike-facts';
-export { type Contradiction, contradictionsIn } from './contradictions';
+export { areAtOdds, type Contradiction, contradictionsIn, type Feature } from './contradictions';
 export {
   type Axle,
   assists,
