@@ -34,7 +34,7 @@ const sampled: Readonly<Record<string, readonly Answer[]>> = {
   'rear.rimInnerWidth': [undefined, 21],
   'steering.faceplateBolts': [1, 2, 4],
   'seat.postDiameter': [27.2, 31.6],
-  'gears.chainrings': [0, 1, 2, 3],
+  'gears.chainrings': [1, 0, 2, 3],
   'gears.speeds': [1, 8, 12],
 };
 
@@ -95,9 +95,25 @@ export function bikeFor(choice: Choice): Bike {
   return bikeSchema.parse(description);
 }
 
-/** All bikes, or those of a few parameters with the rest left as it is in the first answer. */
+/** All bikes that the description allows. */
 export const bikeSpace: Space = {
   levels: parameters.map(({ answers }) => answers.length),
   mayMeet,
   accepts: (row) => contradictionsIn(bikeFor(row)).length === 0,
 };
+
+/** What prints on an axle or a tyre picks a row of a table and meets nothing else: a few of its answers stand for all. */
+const mostAnswers = 13;
+const fewEnough = 4;
+const alikeQuestions = /\.(axleThread|tyre|tyrePressure|rimMaxKpa|rimInnerWidth)$/;
+
+/** The same space with only these questions free and the rest at their first answer; long lists of likes cut short. */
+export function spaceOf(asked: ReadonlySet<string>): Space {
+  return {
+    ...bikeSpace,
+    levels: parameters.map(({ question, answers }) => {
+      if (!asked.has(question)) return 1;
+      return Math.min(answers.length, alikeQuestions.test(question) ? fewEnough : mostAnswers);
+    }),
+  };
+}

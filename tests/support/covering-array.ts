@@ -18,7 +18,8 @@ export interface Covering {
   readonly unreached: readonly (readonly Value[])[];
 }
 
-const triesForOne = 30;
+const triesForOne = 60;
+const greedyTries = 4;
 
 /**
  * One row at a time, each built round a combination not yet covered and filled so that it covers as many more as it
@@ -31,7 +32,7 @@ export function coveringArray(given: Space, strength: 2 | 3, seed: number): Cove
   const random = seededRandom(seed);
   const rows: (readonly number[])[] = [...pairs.rows];
   const unreached: (readonly Value[])[] = [...pairs.unreached];
-  rows.forEach((row) => grid.cover(row));
+  for (const row of rows) grid.cover(row);
   for (let open = grid.nextOpen(); open !== undefined; open = grid.nextOpen()) {
     const row = rowAround(open, space, grid, random);
     if (row === undefined) {
@@ -62,7 +63,8 @@ function rowAround(
   random: () => number,
 ): number[] | undefined {
   for (let tries = 0; tries < triesForOne; tries += 1) {
-    const row = filled(core, space, grid, random);
+    // What can never be covered always looks most worth covering: after a few vain tries the dice decide alone.
+    const row = filled(core, space, grid, random, tries < greedyTries);
     if (row !== undefined && space.accepts(row)) return row;
   }
   return undefined;
@@ -73,6 +75,7 @@ function filled(
   { levels }: Space,
   grid: Grid,
   random: () => number,
+  isGreedy: boolean,
 ): number[] | undefined {
   const row = levels.map(() => -1);
   const fixed: number[] = [];
@@ -83,7 +86,9 @@ function filled(
   core.forEach(fix);
   const rest = shuffled(levels.keys(), random).filter((parameter) => row[parameter] === -1);
   for (const parameter of rest) {
-    const best = grid.best(parameter, row, fixed, random);
+    const best = isGreedy
+      ? grid.best(parameter, row, fixed, random)
+      : grid.any(parameter, row, fixed, random);
     if (best === undefined) return undefined;
     fix([parameter, best]);
   }
@@ -145,11 +150,32 @@ class Grid {
   }
 
   #openAll(): void {
-    for (const set of this.#sets) {
-      const offset = this.#offsets[this.#place(set)] ?? 0;
-      const count = set.reduce((product, parameter) => product * (this.#levels[parameter] ?? 1), 1);
-      for (let inside = 0; inside < count; inside += 1)
-        if (this.#allMeet(this.#valuesOf(set, inside))) this.#open[offset + inside] = 1;
+    for (const set of this.#sets)
+      this.#openSet(set, 0, [], this.#offsets[this.#place(set)] ?? 0, 0);
+  }
+
+  /** Opens every combination of a set whose values may all meet, parameter by parameter. */
+  #openSet(
+    set: readonly number[],
+    depth: number,
+    chosen: number[],
+    offset: number,
+    inside: number,
+  ): void {
+    const parameter = set[depth];
+    if (parameter === undefined) {
+      this.#open[offset + inside] = 1;
+      return;
+    }
+    const level = this.#levels[parameter] ?? 1;
+    for (let choice = 0; choice < level; choice += 1) {
+      const meetsAll = chosen.every((other, at) =>
+        this.#meet(set[at] ?? 0, other, parameter, choice),
+      );
+      if (!meetsAll) continue;
+      chosen.push(choice);
+      this.#openSet(set, depth + 1, chosen, offset, inside * level + choice);
+      chosen.pop();
     }
   }
 
@@ -162,12 +188,6 @@ class Grid {
       rest = Math.floor(rest / level);
     }
     return values;
-  }
-
-  #allMeet(values: readonly Value[]): boolean {
-    return values.every(([p, c], index) =>
-      values.slice(index + 1).every(([q, d]) => this.#meet(p, c, q, d)),
-    );
   }
 
   #meet(p: number, c: number, q: number, d: number): boolean {
@@ -204,47 +224,86 @@ class Grid {
   /** The value of a parameter that covers most with what is fixed; of equals any; none that may meet it all gives none. */
   best(
     parameter: number,
-    row: number[],
+    row: readonly number[],
     fixed: readonly number[],
     random: () => number,
   ): number | undefined {
+    const gains =
+      this.#strength === 2
+        ? this.#pairGains(parameter, row, fixed)
+        : this.#tripleGains(parameter, row, fixed);
     let best: number | undefined;
     let most = -1;
-    for (let choice = 0; choice < (this.#levels[parameter] ?? 0); choice += 1) {
+    for (const [choice, gain] of gains.entries()) {
+      const tried = gain + random() * 0.5;
+      if (tried <= most) continue;
       if (!fixed.every((other) => this.#meet(parameter, choice, other, row[other] ?? 0))) continue;
-      row[parameter] = choice;
-      const gain = this.#gain(parameter, row, fixed) + random() * 0.5;
-      if (gain > most) {
-        most = gain;
-        best = choice;
-      }
+      most = tried;
+      best = choice;
     }
     return best;
   }
 
-  #gain(parameter: number, row: readonly number[], fixed: readonly number[]): number {
-    let gain = 0;
-    for (let a = 0; a < fixed.length; a += 1) {
-      const one = fixed[a] as number; // within the list
-      if (this.#strength === 2) {
-        gain += this.#open[this.#sorted2(row, one, parameter)] ?? 0;
-        continue;
-      }
-      for (let b = a + 1; b < fixed.length; b += 1)
-        gain += this.#open[this.#sorted3(row, one, fixed[b] as number, parameter)] ?? 0; // within the list
+  /** A value that may meet all that is fixed, by the dice. */
+  any(
+    parameter: number,
+    row: readonly number[],
+    fixed: readonly number[],
+    random: () => number,
+  ): number | undefined {
+    const possible = [...Array(this.#levels[parameter] ?? 0).keys()].filter((choice) =>
+      fixed.every((other) => this.#meet(parameter, choice, other, row[other] ?? 0)),
+    );
+    return possible[Math.floor(random() * possible.length)];
+  }
+
+  #pairGains(p: number, row: readonly number[], fixed: readonly number[]): number[] {
+    const gains = new Array<number>(this.#levels[p] ?? 0).fill(0);
+    const tried = [...row];
+    for (let choice = 0; choice < gains.length; choice += 1) {
+      tried[p] = choice;
+      for (const other of fixed)
+        gains[choice] =
+          (gains[choice] ?? 0) +
+          (this.#open[this.#pairAt(tried, Math.min(p, other), Math.max(p, other))] ?? 0);
     }
-    return gain;
+    return gains;
   }
 
-  #sorted2(row: readonly number[], a: number, b: number): number {
-    return a < b ? this.#pairAt(row, a, b) : this.#pairAt(row, b, a);
-  }
-
-  #sorted3(row: readonly number[], a: number, b: number, c: number): number {
-    const low = a < b ? a : b;
-    const high = a < b ? b : a;
-    if (c < low) return this.#tripleAt(row, c, low, high);
-    return c < high ? this.#tripleAt(row, low, c, high) : this.#tripleAt(row, low, high, c);
+  /** The innermost loop of it all: every place is worked out once, and read for each choice in turn. */
+  #tripleGains(p: number, row: readonly number[], fixed: readonly number[]): number[] {
+    const open = this.#open;
+    const offsets = this.#offsets;
+    const levels = this.#levels as number[];
+    const rows = row as number[];
+    const n = rows.length;
+    const level = levels[p] as number;
+    const gains = new Array<number>(level).fill(0);
+    const sorted = [...fixed].sort((a, b) => a - b);
+    for (let i = 0; i < sorted.length; i += 1) {
+      const a = sorted[i] as number;
+      const ra = rows[a] as number;
+      for (let j = i + 1; j < sorted.length; j += 1) {
+        const b = sorted[j] as number;
+        const lb = levels[b] as number;
+        const rb = rows[b] as number;
+        let at: number;
+        let stride: number;
+        if (p < a) {
+          stride = (levels[a] as number) * lb;
+          at = (offsets[(p * n + a) * n + b] as number) + ra * lb + rb;
+        } else if (p < b) {
+          stride = lb;
+          at = (offsets[(a * n + p) * n + b] as number) + ra * level * lb + rb;
+        } else {
+          stride = 1;
+          at = (offsets[(a * n + b) * n + p] as number) + (ra * lb + rb) * level;
+        }
+        for (let choice = 0; choice < level; choice += 1, at += stride)
+          gains[choice] = (gains[choice] as number) + (open[at] as number);
+      }
+    }
+    return gains;
   }
 
   #pairAt(row: readonly number[], i: number, j: number): number {

@@ -27,6 +27,7 @@ export { type Ground, groundsOf, holds, questionsAsked } from './condition';
 export { type Condition, conditionSchema } from './condition.schema';
 export { type Activity, type CriticalPath, criticalPath } from './critical-path';
 export { type Effort, effortOf, type ThreePoints } from './effort';
+export { featuresToHandle } from './handled-features';
 export type { BikeOutsideCatalogue } from './outside-catalogue';
 export {
   type Plan,
@@ -37,6 +38,7 @@ export {
   planMeasureSchema,
   planSchema,
 } from './plan.schema';
+export { type LookedAt, type PlanFault, planFaults } from './plan-faults';
 export type { UnmetReference } from './references';
 export { remainingEffort } from './remaining-effort';
 export { type PlanRefusal, resolvePlan } from './resolve-plan';
