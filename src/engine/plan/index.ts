@@ -28,6 +28,7 @@ export { type Condition, conditionSchema } from './condition.schema';
 export { type Activity, type CriticalPath, criticalPath } from './critical-path';
 export { type Effort, effortOf, type ThreePoints } from './effort';
 export { featuresToHandle } from './handled-features';
+export { type OrderQuality, orderQuality } from './order-quality';
 export type { BikeOutsideCatalogue } from './outside-catalogue';
 export {
   type Plan,
@@ -44,4 +45,5 @@ export { remainingEffort } from './remaining-effort';
 export { type PlanRefusal, resolvePlan } from './resolve-plan';
 export { staleAfter } from './stale-after';
 export { predecessorsOf } from './step-order';
+export { type Changes, changesIn } from './work-changes';
 export { type LimitRefusal, workedMeasure } from './worked-limit';
