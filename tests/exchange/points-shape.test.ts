@@ -1,7 +1,7 @@
 /** The inspection points hold together: with the bike's description, with the catalogue, and with each other. */
 
 import { describe, expect, test } from 'vitest';
-import { bikeSchema, factsOf, questions } from '../../src/engine/bike';
+import { bikeSchema, questions } from '../../src/engine/bike';
 import { routeFor } from '../../src/engine/inspection';
 import { type Condition, questionsAsked, resolvePlan } from '../../src/engine/plan';
 import { demoBikesSchema } from '../../src/exchange/demo.schema';
@@ -126,7 +126,7 @@ function answersIn(condition: Condition): readonly (readonly [string, unknown])[
   return [];
 }
 
-/** A bike that gives this answer to this question still parses. */
+/** A description that gives this answer to this question still parses, even where this bike lacks the part. */
 function isAllowed(question: string, answer: unknown): boolean {
   const bike = structuredClone(bikeSchema.parse(townBike)) as Record<string, unknown>;
   const path = question.split('.');
@@ -134,5 +134,5 @@ function isAllowed(question: string, answer: unknown): boolean {
   const part = path.reduce((inner, name) => inner[name] as Record<string, unknown>, bike);
   part[last] = answer;
   const parsed = bikeSchema.safeParse(bike);
-  return parsed.success && question in factsOf(parsed.data);
+  return parsed.success && questions.includes(question);
 }

@@ -1,5 +1,6 @@
 /** Questions that a bike's description answers: the vocabulary in which the catalogue's conditions ask. */
 
+import { assumedAnswers } from './assumed-answers';
 import { type Bike, bikeSchema } from './bike.schema';
 
 /** The answers to every question about a bike, by question; a list answers "has". */
@@ -7,11 +8,16 @@ export type BikeFacts = Readonly<Record<string, string | number | boolean | read
 
 /**
  * Flattens a bike into answers by dotted question, for example `front.brake` → `linear-pull`.
- * A question about something the description leaves open has no answer.
+ * Where the description leaves something open that the work needs to know, the commonest answer stands in; a question
+ * about a part that the bike lacks has no answer.
  */
 export function factsOf(bike: Bike): BikeFacts {
   const facts: Record<string, string | number | boolean | readonly string[]> = {};
   collect(bike as unknown as Record<string, unknown>, '', facts); // a parsed bike is a plain record of answers
+  for (const [question, answer] of Object.entries(assumedAnswers(bike))) {
+    if (answer === undefined) delete facts[question];
+    else facts[question] = answer;
+  }
   return facts;
 }
 

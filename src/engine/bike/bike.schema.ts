@@ -1,73 +1,62 @@
 /** The description of a bike: what it is made of, as far as it changes the work. Lengths in mm, pressures in kPa, loads in kg. */
 
 import * as z from 'zod/mini';
-
-export const bikeKinds = [
-  'road',
-  'gravel',
-  'mountain-hardtail',
-  'mountain-full-suspension',
-  'town',
-  'trekking',
-  'folding',
-  'cargo',
-  'bmx',
-  'balance',
-  'child',
-  'tandem',
-] as const;
-
-export const assists = ['none', 'mid-motor', 'hub-motor'] as const;
-export const materials = ['aluminium', 'steel', 'carbon', 'titanium', 'unknown'] as const;
-export const frameShapes = ['diamond', 'low-step'] as const;
-export const forks = ['rigid', 'suspension'] as const;
-export const axles = ['quick-release', 'thru-axle', 'nutted'] as const;
-export const brakes = [
-  'hydraulic-disc',
-  'cable-disc',
-  'linear-pull',
-  'cantilever',
-  'dual-pivot',
-  'coaster',
-  'roller',
-  'drum',
-  'none',
-] as const;
-export const discMounts = ['post', 'flat'] as const;
-export const rotorFixings = ['six-bolt', 'centre-lock'] as const;
-export const stems = ['threadless', 'quill', 'integrated'] as const;
-export const bars = ['flat', 'riser', 'drop', 'swept'] as const;
-export const gearings = ['derailleur', 'electronic-derailleur', 'hub', 'single-speed'] as const;
-export const drives = ['chain', 'belt', 'none'] as const;
-export const crankFixings = ['square-taper', 'splined', 'pinch-bolts', 'one-piece'] as const;
-export const seatClamps = ['bolt', 'quick-lever'] as const;
-export const seatPosts = ['rigid', 'suspension', 'dropper-cable', 'dropper-hydraulic'] as const;
-export const saddleClamps = ['one-bolt', 'two-bolt'] as const;
-export const pedalThreads = ['9/16 in', '1/2 in'] as const;
-export const tyreFits = ['tube', 'tubeless'] as const;
-export const extras = [
-  'mudguards',
-  'rack',
-  'stand',
-  'bell',
-  'reflectors',
-  'dynamo-lights',
-  'battery-lights',
-  'chainguard',
-  'basket',
-  'stabilisers',
-  'child-seat-mount',
-  'lock',
-  'bottle-cage',
-  'spoke-guard',
-] as const;
+import {
+  assists,
+  axleHeads,
+  axles,
+  axleThreads,
+  bars,
+  batteries,
+  bikeKinds,
+  bottomBrackets,
+  brakes,
+  chainJoins,
+  chainringFixings,
+  crankFixings,
+  discMounts,
+  drives,
+  extras,
+  forks,
+  frameShapes,
+  frontHubs,
+  gearings,
+  grips,
+  hangers,
+  headsets,
+  hoses,
+  loads,
+  materials,
+  pedalStyles,
+  pedalThreads,
+  postShapes,
+  preloadPlugs,
+  rearHubs,
+  rotorFixings,
+  routings,
+  saddleClamps,
+  seatClamps,
+  seatPosts,
+  shifters,
+  springs,
+  stemAngles,
+  stems,
+  tensions,
+  tyreFits,
+} from './features';
 
 const positive = z.number().check(z.positive());
 const trimmed = z.string().check(z.trim(), z.minLength(1), z.maxLength(80));
 
-function wheelSchema(fittedInTheBox: boolean) {
+// What was added to the description later is optional, so that a bike of any earlier day reads as it was written.
+function wheelSchema<Hub extends string>(fittedInTheBox: boolean, hubs: readonly Hub[]) {
   return z.object({
     axle: z.enum(axles),
+    /** As printed on the axle or its nut. */
+    axleThread: z.optional(z.enum(axleThreads)),
+    /** What turns a thru-axle. */
+    axleHead: z.optional(z.enum(axleHeads)),
+    hub: z.optional(z.enum(hubs)),
     brake: z.enum(brakes),
     /** As printed on the side wall, for example `57-622` or `28 x 1.50`. */
     tyre: trimmed,
@@ -79,6 +68,8 @@ function wheelSchema(fittedInTheBox: boolean) {
     hookless: z._default(z.boolean(), false),
     discMount: z.optional(z.enum(discMounts)),
     rotor: z.optional(z.enum(rotorFixings)),
+    /** Whether the hydraulic hose comes joined to lever and caliper. */
+    hose: z.optional(z.enum(hoses)),
     /** Whether the wheel is already in the frame as it comes out of the box. */
     fitted: z._default(z.boolean(), fittedInTheBox),
   });
@@ -100,13 +91,18 @@ export const bikeSchema = z.object({
     shape: z._default(z.enum(frameShapes), 'diamond'),
     /** The frame maker's own minimum insertion of the seat post, mm. */
     minimumInsertion: z.optional(positive),
+    /** The spring of the rear shock, where there is one. */
+    shock: z.optional(z.enum(springs)),
+    /** Where a cargo bike carries its load. */
+    load: z.optional(z.enum(loads)),
   }),
   fork: z.object({
     kind: z.enum(forks),
     steerer: z._default(z.enum(materials), 'aluminium'),
+    spring: z.optional(z.enum(springs)),
   }),
-  front: wheelSchema(false),
-  rear: wheelSchema(true),
+  front: wheelSchema(false, frontHubs),
+  rear: wheelSchema(true, rearHubs),
   steering: z.object({
     stem: z.enum(stems),
     bar: z.enum(bars),
@@ -114,12 +110,20 @@ export const bikeSchema = z.object({
     faceplateBolts: z._default(z.union([z.literal(1), z.literal(2), z.literal(4)]), 4),
     /** Whether grips, levers and shifters are on the bar as it comes out of the box. */
     controlsFitted: z._default(z.boolean(), true),
+    headset: z.optional(z.enum(headsets)),
+    /** What the top cap pulls against. */
+    plug: z.optional(z.enum(preloadPlugs)),
+    stemAngle: z.optional(z.enum(stemAngles)),
+    grip: z.optional(z.enum(grips)),
+    /** Where cables and hoses run. */
+    routing: z.optional(z.enum(routings)),
   }),
   seat: z.object({
     clamp: z.enum(seatClamps),
     post: z._default(z.enum(seatPosts), 'rigid'),
     postMaterial: z._default(z.enum(materials), 'aluminium'),
     postDiameter: positive,
+    postShape: z.optional(z.enum(postShapes)),
     saddleClamp: z._default(z.enum(saddleClamps), 'one-bolt'),
   }),
   gears: z.object({
@@ -128,22 +132,29 @@ export const bikeSchema = z.object({
     chainrings: z._default(z.int().check(z.minimum(0), z.maximum(3)), 1),
     /** Sprockets of a cassette, or speeds of a hub. */
     speeds: z._default(z.int().check(z.minimum(1), z.maximum(14)), 1),
+    shifter: z.optional(z.enum(shifters)),
+    /** How the rear derailleur hangs on the frame. */
+    hanger: z.optional(z.enum(hangers)),
+    /** What keeps chain or belt tight where no derailleur does. */
+    tension: z.optional(z.enum(tensions)),
+    /** How the chain is closed, and whether it comes so. */
+    join: z.optional(z.enum(chainJoins)),
   }),
   cranks: z.object({
     fixing: z._default(z.enum(crankFixings), 'square-taper'),
     fitted: z._default(z.boolean(), true),
+    bottomBracket: z.optional(z.enum(bottomBrackets)),
+    chainring: z.optional(z.enum(chainringFixings)),
   }),
   pedals: z.object({
     thread: z._default(z.enum(pedalThreads), '9/16 in'),
     supplied: z._default(z.boolean(), true),
+    style: z.optional(z.enum(pedalStyles)),
   }),
+  battery: z.optional(z.enum(batteries)),
   extras: z._default(z.array(z.enum(extras)), []),
   /** Greatest total of rider, luggage and bike, kg, as the maker states it. */
   loadLimit: z.optional(positive),
 });
 
 export type Bike = z.infer<typeof bikeSchema>;
-export type BikeKind = (typeof bikeKinds)[number];
-export type Extra = (typeof extras)[number];
-export type Axle = (typeof axles)[number];
-export type Brake = (typeof brakes)[number];

@@ -1,16 +1,23 @@
 /** bike: the description of a bike, and the questions it answers. */
 
+export { type Bike, bikeSchema } from './bike.schema';
+export { type BikeFacts, factsOf, questions } from './bike-facts';
+export { areAtOdds, type Contradiction, contradictionsIn, type Feature } from './contradictions';
 export {
   type Axle,
   assists,
+  axleHeads,
   axles,
-  type Bike,
+  axleThreads,
   type BikeKind,
   type Brake,
   bars,
+  batteries,
   bikeKinds,
-  bikeSchema,
+  bottomBrackets,
   brakes,
+  chainJoins,
+  chainringFixings,
   crankFixings,
   discMounts,
   drives,
@@ -18,16 +25,30 @@ export {
   extras,
   forks,
   frameShapes,
+  frontHubs,
   gearings,
+  grips,
+  hangers,
+  headsets,
+  hoses,
+  loads,
   materials,
+  pedalStyles,
   pedalThreads,
+  postShapes,
+  preloadPlugs,
+  rearHubs,
   rotorFixings,
+  routings,
   saddleClamps,
   seatClamps,
   seatPosts,
+  shifters,
+  springs,
+  stemAngles,
   stems,
+  tensions,
   tyreFits,
-} from './bike.schema';
-export { type BikeFacts, factsOf, questions } from './bike-facts';
+} from './features';
 export { gtinCheckDigit, isGtin } from './gtin';
 export { type Place, places } from './places';

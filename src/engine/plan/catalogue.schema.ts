@@ -10,7 +10,7 @@ export const hands = ['right', 'left'] as const;
 export const risks = ['A', 'B', 'C'] as const;
 export const sides = ['left', 'right', 'both', 'middle'] as const;
 export const layoutShapes = ['line', 'pair', 'rectangle', 'ring', 'opposed'] as const;
-export const measureUnits = ['mm', 'kPa', '°', 'N', 'turns'] as const;
+export const measureUnits = ['mm', 'kPa', '°', 'N', 'turns', '%'] as const;
 /** Limits that depend on the bike and are worked out when its plan is resolved. */
 export const limitRules = [
   'tyre-window-front',

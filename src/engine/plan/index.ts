@@ -30,7 +30,9 @@ export { type Condition, conditionSchema } from './condition.schema';
 export { type Activity, type CriticalPath, criticalPath } from './critical-path';
 export { type Effort, effortOf, type ThreePoints } from './effort';
 export { type GreaseAdvice, type GreaseAdviceRefusal, greaseAdvice } from './grease-advice';
+export { featuresToHandle } from './handled-features';
 export { jointThread } from './joint-thread';
+export { type OrderQuality, orderQuality } from './order-quality';
 export type { BikeOutsideCatalogue } from './outside-catalogue';
 export {
   type Plan,
@@ -41,9 +43,11 @@ export {
   planMeasureSchema,
   planSchema,
 } from './plan.schema';
+export { type LookedAt, type PlanFault, planFaults } from './plan-faults';
 export type { UnmetReference } from './references';
 export { remainingEffort } from './remaining-effort';
 export { type PlanRefusal, resolvePlan } from './resolve-plan';
 export { staleAfter } from './stale-after';
 export { predecessorsOf } from './step-order';
+export { type Changes, changesIn } from './work-changes';
 export { type LimitRefusal, workedMeasure } from './worked-limit';

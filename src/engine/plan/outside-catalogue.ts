@@ -3,7 +3,7 @@
 import { ok, type Refusal, type Result, refuse } from '../base';
 import type { BikeFacts } from '../bike';
 import type { Catalogue } from './catalogue.schema';
-import { type Ground, groundsOf, questionsAsked } from './condition';
+import { type Ground, groundsOf, holds, questionsAsked } from './condition';
 
 /**
  * Features that every bike has in one form or another. A catalogue that tells the forms apart must know this
@@ -17,26 +17,49 @@ const formsOfWork = [
   'rear.axle',
   'gears.kind',
   'seat.clamp',
+  'seat.post',
+  'cranks.fixing',
+  'gears.tension',
 ] as const;
 
 /** Features that always need work of their own: no catalogue may pass over them. */
 const workOfItsOwn: readonly Ground[] = [
-  { question: 'assist', answer: 'mid-motor' },
-  { question: 'assist', answer: 'hub-motor' },
-  { question: 'kind', answer: 'folding' },
-  { question: 'kind', answer: 'tandem' },
-  { question: 'kind', answer: 'cargo' },
-  { question: 'kind', answer: 'mountain-full-suspension' },
-  { question: 'gears.kind', answer: 'electronic-derailleur' },
-  { question: 'seat.post', answer: 'dropper-cable' },
-  { question: 'seat.post', answer: 'dropper-hydraulic' },
-  { question: 'steering.controlsFitted', answer: false },
-  { question: 'cranks.fitted', answer: false },
-  { question: 'rear.fitted', answer: false },
-  { question: 'extras', answer: 'stabilisers' },
-  { question: 'extras', answer: 'child-seat-mount' },
-  { question: 'extras', answer: 'basket' },
+  ...rows('assist', 'mid-motor', 'hub-motor'),
+  ...rows('battery', 'removable'),
+  ...rows('kind', 'folding', 'tandem'),
+  ...rows('frame.load', 'front-load', 'long-tail'),
+  ...rows('frame.shock', 'air', 'coil'),
+  ...rows('front.hub', 'motor'),
+  ...rows('rear.hub', 'motor'),
+  ...rows('front.hose', 'to-fit'),
+  ...rows('rear.hose', 'to-fit'),
+  ...rows('rear.fitted', false),
+  ...rows('steering.controlsFitted', false),
+  ...rows('steering.stemAngle', 'adjustable'),
+  ...rows('steering.routing', 'through-headset'),
+  ...rows('gears.kind', 'electronic-derailleur'),
+  ...rows('gears.drive', 'belt'),
+  ...rows('gears.chainrings', 2, 3),
+  ...rows('gears.join', 'quick-link', 'pin'),
+  ...rows('cranks.fitted', false),
+  ...rows('seat.post', 'suspension', 'dropper-cable', 'dropper-hydraulic'),
+  ...rows('seat.saddleClamp', 'clip'),
+  ...rows(
+    'extras',
+    'stabilisers',
+    'child-seat-mount',
+    'basket',
+    'front-rack',
+    'motor-lights',
+    'bar-ends',
+    'pegs',
+    'cable-detangler',
+  ),
 ];
+
+function rows(question: string, ...answers: readonly Ground['answer'][]): readonly Ground[] {
+  return answers.map((answer) => ({ question, answer }));
+}
 
 /** A bike without a brake at that wheel asks for no work there. */
 const nothingToBuild = 'none';
@@ -48,7 +71,10 @@ export function checkInsideCatalogue(
 ): Result<BikeFacts, BikeOutsideCatalogue> {
   const { steps } = catalogue;
   const asked = new Set(steps.flatMap((step) => questionsAsked(step.when)));
-  const grounds = steps.flatMap((step) => groundsOf(step.when, facts));
+  const grounds = [
+    ...steps.flatMap((step) => groundsOf(step.when, facts)),
+    ...variantGrounds(catalogue, facts),
+  ];
   const isBuilt = (feature: Ground) => grounds.some((one) => isSame(one, feature));
 
   const forms = formsOfWork
@@ -71,6 +97,18 @@ export type BikeOutsideCatalogue = Refusal & {
   readonly code: 'bike-outside-catalogue';
   readonly features: readonly Ground[];
 };
+
+/** What is said of a joint in this form, where a step of this bike tightens it. */
+function variantGrounds({ steps, joints }: Catalogue, facts: BikeFacts): readonly Ground[] {
+  const tightened = new Set(
+    steps.filter(({ when }) => holds(when, facts)).flatMap(({ joint }) => joint ?? []),
+  );
+  return joints
+    .filter(({ id }) => tightened.has(id))
+    .flatMap(({ variants }) =>
+      groundsOf(variants.find(({ when }) => holds(when, facts))?.when, facts),
+    );
+}
 
 function hasAnswer(facts: BikeFacts, { question, answer }: Ground): boolean {
   const given = facts[question];

@@ -117,12 +117,16 @@ export const refusals: Sentences<EngineRefusal> = {
   'plan-cycle': ({ cycle }, names) =>
     `The catalogue goes round in a circle: ${cycle.map(names.step).join(' → ')}. Correct it before opening jobs.`,
   'id-not-unique': ({ id }) => `The catalogue has two entries called ${id}.`,
+  'features-at-odds': ({ contradictions }) =>
+    `The description says what no bike has together: ${listed(contradictions.map(({ one, other }) => `${one.question} = ${one.answer} with ${other.question} = ${other.answer}`))}. Look at the bike again and correct it.`,
   'bike-outside-catalogue': ({ features }) =>
     `The catalogue has no steps yet for ${listed(features.map(({ question, answer }) => `${question} = ${answer}`))}. Correct the bike’s description, or build this bike by the maker’s instructions and on paper.`,
   'tyre-not-understood': ({ wheel, marking }) =>
     `The ${wheel} tyre’s size “${marking}” cannot be read. Write it as two numbers from the side wall, for example 37-622.`,
   'tyre-pressure-not-understood': ({ wheel, marking }) =>
     `The ${wheel} tyre’s pressure “${marking}” cannot be read. Write it as printed, for example 40–65 psi.`,
+  'tyre-narrower-than-rim': ({ wheel, width, rimInner }) =>
+    `The ${wheel} tyre is ${figure(width)} mm wide and its rim ${figure(rimInner)} mm inside, so the tyre cannot sit on it. Read both again, and fit a tyre and rim that suit each other.`,
   'tyre-window-empty': ({ wheel }) =>
     `The ${wheel} tyre’s lowest pressure lies above what its rim may hold. Do not inflate it: fit a tyre and rim that suit each other.`,
   'marking-not-understood': ({ part }) =>

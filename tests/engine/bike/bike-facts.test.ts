@@ -35,24 +35,27 @@ describe('questions', () => {
     expect(questions).not.toContain('');
   });
 
-  test('[K2] a bike that says everything answers every question, and no other', () => {
+  test('[K2] bikes that say everything answer every question between them, and no other', () => {
     const wheel = {
       tyrePressure: '40-65 psi',
       rimMaxKpa: 400,
       rimInnerWidth: 25,
-      discMount: 'post',
-      rotor: 'six-bolt',
+      axle: 'thru-axle',
+      axleThread: 'M12×1.5',
     };
     const told = bikeFrom(mountainBike, {
       gtin: '2900000000018',
       colour: 'slate',
       size: 'M',
       loadLimit: 120,
-      frame: { minimumInsertion: 80 },
+      frame: { minimumInsertion: 80, shock: 'air' },
       front: wheel,
       rear: wheel,
+      assist: 'hub-motor',
     });
-    expect(Object.keys(factsOf(told)).sort()).toEqual([...questions].sort());
+    const cargo = bikeFrom(townBike, { kind: 'cargo' });
+    const answered = [...Object.keys(factsOf(told)), ...Object.keys(factsOf(cargo))];
+    expect([...new Set(answered)].sort()).toEqual([...questions].sort());
   });
 
   test('[K2] no bike answers a question that does not exist', () => {

@@ -72,6 +72,17 @@ describe('what cannot be', () => {
   });
 });
 
+describe('features that were added later', () => {
+  test('[K9] nothing is filled in for them, so a stored bike parses to itself', () => {
+    const { frame, front, gears } = bikeFrom(mountainBike);
+    expect(Object.keys(frame).sort()).toEqual(['material', 'shape']);
+    expect(Object.keys(gears).sort()).toEqual(['chainrings', 'drive', 'kind', 'speeds']);
+    expect(Object.keys(front).sort()).toEqual(
+      ['axle', 'brake', 'fitted', 'hookless', 'tyre', 'tyreFit'].sort(),
+    );
+  });
+});
+
 describe('frame number', () => {
   test.each<[situation: string, typed: string, kept: string]>([
     ['small letters', 'wbk12345', 'WBK12345'],

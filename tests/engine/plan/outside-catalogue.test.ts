@@ -34,9 +34,28 @@ describe('features without work', () => {
         { question: 'front.brake', answer: 'drum' },
         { question: 'front.axle', answer: 'thru-axle' },
         { question: 'assist', answer: 'mid-motor' },
+        { question: 'battery', answer: 'removable' },
       ],
     ],
-    ['a motor', { assist: 'hub-motor' }, [{ question: 'assist', answer: 'hub-motor' }]],
+    [
+      'a motor, its hub and its battery',
+      { assist: 'hub-motor' },
+      [
+        { question: 'assist', answer: 'hub-motor' },
+        { question: 'battery', answer: 'removable' },
+        { question: 'rear.hub', answer: 'motor' },
+      ],
+    ],
+    [
+      'a cargo bike has a load somewhere',
+      { kind: 'cargo', frame: { load: 'long-tail' } },
+      [{ question: 'frame.load', answer: 'long-tail' }],
+    ],
+    [
+      'a hose that is not joined yet',
+      { front: { hose: 'to-fit' } },
+      [{ question: 'front.hose', answer: 'to-fit' }],
+    ],
     ['a hinge', { kind: 'folding' }, [{ question: 'kind', answer: 'folding' }]],
     [
       'a rear wheel loose in the box',
@@ -87,11 +106,25 @@ describe('features without work', () => {
     const more = catalogueOf({
       steps: [
         { id: 'motor', when: { any: [{ ask: 'assist', is: ['mid-motor', 'hub-motor'] }] } },
+        { id: 'battery', when: { ask: 'battery', known: true } },
+        { id: 'battery-in', when: { ask: 'battery', is: 'removable' } },
         { id: 'hinge', when: { all: [{ ask: 'kind', is: 'folding' }] } },
       ],
     });
     expect(resolvePlan(bikeFrom(townBike, { assist: 'mid-motor', kind: 'folding' }), more).ok).toBe(
       true,
     );
+  });
+
+  test('[P8] a form told apart by the joint that a step tightens is built by it', () => {
+    const clip = { when: { ask: 'seat.saddleClamp', is: 'clip' }, bit: '13 mm socket' };
+    const bike = bikeFrom(townBike, { seat: { saddleClamp: 'clip' } });
+    const rails = { id: 'rails', variants: [clip] };
+    const tightened = { steps: [{ id: 'saddle', joint: 'rails' }], joints: [rails] };
+    const idle = { steps: [{ id: 'saddle' }], joints: [rails] };
+    expect(resolvePlan(bike, catalogueOf(tightened)).ok).toBe(true);
+    expect(resolvePlan(bike, catalogueOf(idle))).toMatchObject({
+      refusal: { features: [{ question: 'seat.saddleClamp', answer: 'clip' }] },
+    });
   });
 });

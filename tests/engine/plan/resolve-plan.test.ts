@@ -224,3 +224,29 @@ describe('what a joint holds together', () => {
     expect(clampsOn(bike)).toEqual([['carbon'], ['titanium', 'unknown'], undefined]);
   });
 });
+
+describe('a description that no bike answers to', () => {
+  test('[P15] is refused with each pair of features that are at odds', () => {
+    const bike = bikeFrom(mountainBike, {
+      gears: { drive: 'belt' },
+      steering: { stem: 'quill' },
+      fork: { steerer: 'carbon' },
+    });
+    expect(resolvePlan(bike, catalogueOf({ steps: [{ id: 'unpack' }] }))).toEqual({
+      ok: false,
+      refusal: {
+        code: 'features-at-odds',
+        contradictions: [
+          {
+            one: { question: 'gears.drive', answer: 'belt' },
+            other: { question: 'gears.kind', answer: 'derailleur' },
+          },
+          {
+            one: { question: 'steering.stem', answer: 'quill' },
+            other: { question: 'fork.steerer', answer: 'carbon' },
+          },
+        ],
+      },
+    });
+  });
+});
