@@ -61,4 +61,22 @@ describe('planSetPoint', () => {
       'wrench-too-coarse',
     ]);
   });
+
+  // the points cut the scale into stretches, and each of them offers a setting
+  const exact = { points: [5, 7.5, 10, 20].map((at) => ({ at, deviation: 0 })) };
+
+  test('[T11] of all stretches the highest setting under a maximum is taken', () => {
+    const scale = wrench({ certificate: exact });
+    const plan = planSetPoint({ figure: { max: newtonMetres(15) }, wrench: scale, on: TODAY });
+    expect(plan).toMatchObject({ ok: true, value: { onScale: 15, jointLow: 15, jointHigh: 15 } });
+  });
+
+  test('[T14] a scale without a mark is told all the settings that would do, over every stretch', () => {
+    const marks = wrench({ lowest: 5, highest: 25, increment: 5, certificate: exact });
+    const between = { min: newtonMetres(6), max: newtonMetres(9) };
+    expect(planSetPoint({ figure: between, wrench: marks, on: TODAY })).toMatchObject({
+      ok: false,
+      refusal: { code: 'wrench-too-coarse', because: 'scale', neededFrom: 6, neededTo: 9 },
+    });
+  });
 });
