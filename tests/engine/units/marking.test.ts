@@ -43,6 +43,9 @@ describe('a marking', () => {
     ['5.51 Nm / 5 Nm', true],
     ['5 Nm / 5.50 Nm', false],
     ['5.00 Nm / 5.01 Nm', true],
+    ['5 Nm ± 10% (44 in-lb)', false],
+    ['44 in-lb (5 Nm ± 10%)', false],
+    ['44 in-lb ± 4 (5 Nm)', false],
   ])('[U5, U6] %s disagrees: %s', (text, disagree) => {
     expect(read(text).disagree).toBe(disagree);
   });
