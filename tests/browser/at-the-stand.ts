@@ -136,15 +136,15 @@ export class Hand {
       name: new RegExp(`^${words.stand.recordValue('')} \\d`),
     });
     const count = await offered.count();
-    if (count > 0) await this.tap(offered.nth(Math.floor(count / 2)));
-    else await this.#typeValue();
+    if (count === 0) return this.#typeValue();
+    await this.tap(offered.nth(Math.floor(count / 2)));
     return this.changedFrom(before);
   }
 
-  async #typeValue(): Promise<void> {
+  async #typeValue(): Promise<Shown> {
     await expect(this.#page.getByText(words.stand.unlimited).first()).toBeVisible();
     await typeOnPad(this, this.#page.getByRole('main'), '70');
-    await this.tap(this.action);
+    return this.act();
   }
 }
 
