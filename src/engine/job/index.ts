@@ -30,6 +30,7 @@ export {
   type WrenchUsed,
 } from './event.schema';
 export { evolve } from './evolve';
+export { isFarFromUsual } from './far-figure';
 export { type FreezingInput, freezePlan } from './freeze-plan';
 export { type Gate, gatesFor, isStepOpen, openSteps, stepGates, uncheckedContents } from './gates';
 export { type JobPlan, jobPlanSchema } from './job-plan.schema';

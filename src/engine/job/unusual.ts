@@ -1,6 +1,8 @@
 /** What is unusual about a build: what the second checker should look at first. */
 
 import type { Severity } from '../inspection';
+import type { Figure } from '../torque';
+import { isFarFromUsual } from './far-figure';
 import { lastOfEachBolt } from './pass-readings';
 import type { JobState } from './state';
 import { stepById, stepsOf } from './status';
@@ -11,6 +13,12 @@ export type Unusual =
       readonly step: string;
       readonly joint: string;
       readonly acceptedBy: string;
+    }
+  | {
+      readonly code: 'unusual-figure-far';
+      readonly step: string;
+      readonly joint: string;
+      readonly figure: Pick<Figure, 'min' | 'max' | 'target'>;
     }
   | {
       readonly code: 'unusual-reopened';
@@ -57,6 +65,7 @@ export function unusualIn(state: JobState): readonly Unusual[] {
   return [
     ...findings(state),
     ...usualRanges(state),
+    ...farFigures(state),
     ...redone(state),
     ...adjusted(state),
     ...damagedParts(state),
@@ -91,6 +100,16 @@ function usualRanges(state: JobState): readonly Unusual[] {
         acceptedBy: source.acceptedBy ?? '',
       } as const,
     ];
+  });
+}
+
+function farFigures(state: JobState): readonly Unusual[] {
+  return stepsOf(state).flatMap((step) => {
+    const figure = step.joint && state.joints[step.joint.id]?.tightened?.figure;
+    if (step.joint === undefined || !isFarFromUsual(step, figure)) return [];
+    const { min, max, target } = figure ?? {};
+    const limits = { ...(min && { min }), ...(max && { max }), ...(target && { target }) };
+    return [{ code: 'unusual-figure-far', step: step.id, joint: step.joint.id, figure: limits }];
   });
 }
 

@@ -88,9 +88,11 @@ export function useMeasures(
             onPress: () => startTyping(true),
           }
         : {
-            label: words.stand.recordValue(
-              value === '' ? '' : `${value} ${shownUnit(measure, preferred)}`,
-            ),
+            label: isOnPad
+              ? words.stand.recordValue(
+                  value === '' ? '' : `${value} ${shownUnit(measure, preferred)}`,
+                )
+              : words.stand.gaugeShows(`${value} ${shownUnit(measure, preferred)}`),
             detail: value === '' ? measure.name : following,
             disabled: value === '' || !Number.isFinite(Number(value)),
             onPress: () => void record(value),

@@ -2,6 +2,7 @@
 
 import type { Unusual, Waiting } from '../../engine/job';
 import type { FigureSource } from '../../engine/torque';
+import { writeTorqueMarking } from '../../engine/units';
 import type { Names } from '../names';
 import { holdNames, severities } from './terms';
 import { figure, listed, plural } from './writing';
@@ -39,6 +40,8 @@ export function unusualSentence(unusual: Unusual, names: Names): string {
     }
     case 'unusual-usual-range':
       return `${names.joint(unusual.joint)}: tightened to a usual range, accepted by ${names.person(unusual.acceptedBy)}`;
+    case 'unusual-figure-far':
+      return `${names.joint(unusual.joint)}: its figure, ${writeTorqueMarking(unusual.figure)}, is far from what such a joint usually takes`;
     case 'unusual-reopened':
       return `${names.step(unusual.step)}: done ${unusual.times} times${unusual.reason === '' ? '' : ` (${unusual.reason})`}`;
     case 'unusual-point-adjusted':
