@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { type Unusual, unusualIn } from '../../../src/engine/job';
 import { type Figure, figureSchema } from '../../../src/engine/torque';
+import { newtonMetres } from '../../../src/engine/units';
 import {
   doing,
   nothingYet,
@@ -67,7 +68,7 @@ test.each<[situation: string, job: Played, unusual: readonly Unusual[]]>([
         code: 'unusual-figure-far',
         step: 'levers',
         joint: 'lever-bolts',
-        figure: { min: 20, max: 24 },
+        figure: { min: newtonMetres(20), max: newtonMetres(24) },
       },
     ],
   ],
