@@ -141,6 +141,12 @@ function logs(): typeof otherRefusals {
     'lamport-wrong': (facts) => `${place(facts)} does not stand where it says it was written.`,
     'own-past-unseen': (facts) =>
       `${place(facts)} was written without its own tablet’s earlier entries.`,
+    'entry-out-of-order': (facts) =>
+      `${place(facts)} does not stand in the order in which it was written.`,
+    'entry-after-seal': (facts) =>
+      `${place(facts)} was written after the bike was handed over, and is no amendment.`,
+    'signer-unknown': (facts) =>
+      `${place(facts)} is signed with a key that this tablet does not know, so it cannot say who signed.`,
     'head-missing': () => 'The end of this record is missing.',
     'head-unexpected': () => 'This record goes on further than it was signed or written down.',
   };
