@@ -9,7 +9,8 @@ import { loadCatalogue, loadDemoSeeds } from './exchange/seeds';
 import { photoFrom } from './platform/camera';
 import { createClock } from './platform/clock';
 import { askToKeep, readDurability } from './platform/durability';
-import { readTextFile, saveFile } from './platform/files';
+import { downloadSink, folderChooser, sinkInFolder } from './platform/file-places';
+import { readTextFile } from './platform/files';
 import { deviceId, newId } from './platform/ids';
 import type { KeyShelf } from './platform/key-shelf';
 import type { Keys } from './platform/keys';
@@ -41,10 +42,20 @@ async function start(place: HTMLElement): Promise<void> {
     loadDemoSeeds,
     readDeliveryList: async (text, known) =>
       (await import('./exchange/delivery-list')).readDeliveryList(text, known),
-    writeCopy: async (copy) => (await import('./exchange/write-copy')).writeCopy(copy),
     readCopy: async (text) => (await import('./exchange/read-copy')).readCopy(text),
+    loadRecordFiles: async () => {
+      const [{ createRecordFiles }, { recordFileReadme }] = await Promise.all([
+        import('./exchange/record-files'),
+        import('./words/en/record-file-readme'),
+      ]);
+      return createRecordFiles(recordFileReadme);
+    },
+    filePlaces: {
+      download: downloadSink,
+      chooseFolder: folderChooser(),
+      inFolder: sinkInFolder,
+    },
     readTextFile,
-    saveFile,
     printPage,
     photoFrom,
     readDurability,
@@ -73,6 +84,7 @@ function keysWhenNeeded(shelf: KeyShelf): Keys {
     signAs: async (person, pin, payload) => (await keys()).signAs(person, pin, payload),
     signAsDevice: async (payload) => (await keys()).signAsDevice(payload),
     verify: async (jws, person) => (await keys()).verify(jws, person),
+    verifyWith: async (jws, known) => (await keys()).verifyWith(jws, known),
   };
 }
 

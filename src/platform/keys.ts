@@ -23,6 +23,11 @@ export interface Keys {
   signAsDevice(payload: unknown): Promise<Result<string, KeysUnavailable>>;
   /** The payload of a signature that this person has made; when none is named, one of the shop's devices. */
   verify(jws: string, person?: string): Promise<Result<unknown, SignatureWrong>>;
+  /** By keys that came from elsewhere, for example with the file that the signature stands in. */
+  verifyWith(
+    jws: string,
+    keys: readonly Readonly<Record<string, unknown>>[],
+  ): Promise<Result<unknown, SignatureWrong>>;
 }
 
 export type PinWrong = { readonly code: 'pin-wrong' };
@@ -98,10 +103,13 @@ export function createKeys(shelf: KeyShelf): Keys {
       answered(async () => signPayload((await deviceKeys()).signing, payload)),
 
     async verify(jws, person) {
-      if (person !== undefined) return verifyJws(jws, await publicKeysOf(rowOf(person)));
-      const former = await publicKeysOf('former-devices');
-      return verifyJws(jws, [...(await publicKeysOf('device')), ...former]);
+      const rows = person === undefined ? ['device', 'former-devices'] : [rowOf(person)];
+      // Keys that came with a file stand in rows of their own.
+      const known = await Promise.all([...rows, `brought:${rows[0]}`].map(publicKeysOf));
+      return verifyJws(jws, known.flat());
     },
+
+    verifyWith: (jws, keys) => verifyJws(jws, keys as readonly PublicKey[]), // a key that is none verifies nothing
   };
 }
 

@@ -39,6 +39,7 @@ export async function verifyJws(
   jws: string,
   keys: readonly PublicKey[],
 ): Promise<Result<unknown, SignatureWrong>> {
+  if (keys.length === 0) return refuse({ code: 'signer-unknown' });
   for (const key of keys) {
     try {
       const { payload } = await compactVerify(jws, await importJWK(key, 'ES256'), {
@@ -51,4 +52,5 @@ export async function verifyJws(
   }
   return refuse({ code: 'signature-wrong' });
 }
-export type SignatureWrong = { readonly code: 'signature-wrong' };
+/** `signer-unknown`: there is no key to hold the signature against. */
+export type SignatureWrong = { readonly code: 'signature-wrong' | 'signer-unknown' };

@@ -6,3 +6,8 @@ const day = 24 * 60 * 60 * 1000;
 export function daysAfter(date: string, days: number): string {
   return new Date(Date.parse(`${date}T00:00:00Z`) + days * day).toISOString().slice(0, 10);
 }
+
+/** Whole days from one date to another; negative when the other is earlier. */
+export function daysBetween(from: string, to: string): number {
+  return Math.round((Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / day);
+}

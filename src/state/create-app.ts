@@ -3,6 +3,8 @@
 import { createStore } from 'zustand/vanilla';
 import { compareText } from '../engine/base';
 import type { Person, StorageRefusal } from '../storage/contract';
+import { createBackupStore } from './backup-state';
+import { filesWhenNeeded } from './files-when-needed';
 import { jobsWhenNeeded } from './jobs-when-needed';
 import type { AppPorts, Durability, OfferedUpdate } from './ports';
 import { sortRows } from './rack';
@@ -24,6 +26,13 @@ export function createApp(ports: AppPorts): App {
       (await import('./job-actions')).createJobActions(ports, living, person),
     ),
     ...createShopActions(ports, living),
+    ...filesWhenNeeded(async () => {
+      const [{ createFileActions }, recordFiles] = await Promise.all([
+        import('./file-actions'),
+        ports.loadRecordFiles(),
+      ]);
+      return createFileActions({ ...ports, recordFiles }, living.shop);
+    }),
     ...createDeviceActions(ports, living, waiting),
   };
 }
@@ -62,6 +71,7 @@ function createLivingData(
     ),
     session: createSession(storage.settings, ports.onLeaving),
     shop: createShopStore(storage.settings),
+    backup: createBackupStore(storage.settings),
     install: installing,
     update,
     durability,
@@ -84,6 +94,7 @@ function createDeviceActions(
     keepAwake: ports.keepAwake,
     readTextFile: ports.readTextFile,
     onCode: ports.onScannedCode,
+    canChooseFolder: ports.filePlaces.chooseFolder !== undefined,
     ...(pictureScanner && { scanPicture: (picture) => pictureScanner.codesIn(picture) }),
     clock: ports.clock,
     newId: ports.newId,

@@ -9,13 +9,27 @@ export type {
   StorageRefusal,
   Tool,
 } from '../storage/contract';
+export { type BackupState, backupDue, type LastBackup } from './backup-state';
 export { createApp } from './create-app';
+export type { DayPage } from './day-page';
 export type { DemoSeeds } from './demo-seeds';
 export type { DemoRefusal } from './demo-shop';
 export { figureKey, knownFigures } from './figure-book';
+export type {
+  ChosenFolder,
+  FilePlaces,
+  FileRefusal,
+  FileSink,
+  FileWritten,
+  FolderUnavailable,
+  OpenedFile,
+  RecordFiles,
+  ToldProgress,
+} from './file-ports';
 export { type Bench, type Build, build, does, lookedAt, walk, workThrough } from './good-mechanic';
 export { createJobStore, type JobStore, type JobStorePorts } from './job-store';
 export { type LoadedJob, loadJob } from './load-job';
+export type { FileLooked, GoodRecord, RefusedRecord } from './look-at-file';
 export type { ActRefusal, OpenJob, Problem } from './open-job';
 export type { OwnShop, OwnShopRefusal } from './own-shop';
 export { isUsablePin, type NameMissing, type NewPerson, type PinNotUsable } from './people';
@@ -48,11 +62,13 @@ export type {
   ShopCatalogue,
 } from './ports';
 export { filterRows, type RackFilter, sortRows } from './rack';
+export type { DayCode, PrintedCode, SheetCode } from './read-code';
 export type { Box } from './receive-boxes';
 export type { Rows, RowsStore } from './rows-store';
 export type {
   App,
   DeviceActions,
+  FileActions,
   JobActions,
   JobMissing,
   LivingData,
@@ -64,3 +80,5 @@ export type { Shop, ShopStore } from './shop';
 export type { SignatureChecked } from './signature-check';
 export type { HandingOver, SignRefusal } from './signing';
 export type { StartRefusal } from './start-job';
+export type { TakenIn } from './take-in-records';
+export type { Verified } from './verify-record';

@@ -10,7 +10,7 @@ import { createPerform, type Perform, type Performed } from './perform';
 import type { AppPorts } from './ports';
 import { receiveBox, receiveDelivery } from './receive-boxes';
 import type { JobActions, LivingData, NobodyAtTheStand } from './services';
-import { checkSignatures } from './signature-check';
+import { checkSignatures, findingsByEntry } from './signature-check';
 import { handOver, sealCode, sign } from './signing';
 import { startJob } from './start-job';
 import { attempted } from './storage-refusals';
@@ -78,7 +78,8 @@ export function createJobActions(
       );
       if (!read.ok) return read;
       const [{ entries }, row] = read.value;
-      return verifyLog(entries, { job, ...(row && { heads: row.heads }) });
+      const signatures = findingsByEntry(await checkSignatures(ports, job));
+      return verifyLog(entries, { job, signatures, ...(row && { heads: row.heads }) });
     },
     checkSignatures: (job) => checkSignatures(ports, job),
     sealCode: (job) => sealCode(ports, job),

@@ -38,11 +38,7 @@ export async function startOwnShop(
   };
   if (person.name === '' || shop.trim() === '') return refuse({ code: 'name-missing' });
   if (!isUsablePin(pin)) return refuse({ code: 'pin-not-usable' });
-  const erased = await attempted(async () => {
-    const kept = await Promise.all(devicesOwn.map((id) => storage.keys.get(id)));
-    await storage.eraseEverything();
-    await storage.keys.putAll(kept.filter((row) => row !== undefined));
-  });
+  const erased = await attempted(() => emptyBook(storage));
   if (!erased.ok) return erased;
   const made = await keys.createFor(person.id, pin);
   if (!made.ok) return made;
@@ -51,4 +47,11 @@ export async function startOwnShop(
     await storage.settings.put({ id: 'shop', value: { name: shop.trim(), market, demo: false } });
   });
   return begun.ok ? ok(person) : begun;
+}
+
+/** Erases all but what makes this device the one it is. */
+export async function emptyBook(storage: Storage): Promise<void> {
+  const kept = await Promise.all(devicesOwn.map((id) => storage.keys.get(id)));
+  await storage.eraseEverything();
+  await storage.keys.putAll(kept.filter((row) => row !== undefined));
 }

@@ -15,8 +15,18 @@ import type {
   StorageRefusal,
   Tool,
 } from '../storage/contract';
+import type { BackupStore } from './backup-state';
+import type { DayPage } from './day-page';
 import type { DemoRefusal } from './demo-shop';
+import type {
+  ChosenFolder,
+  FileRefusal,
+  FileWritten,
+  FolderUnavailable,
+  ToldProgress,
+} from './file-ports';
 import type { JobStore } from './job-store';
+import type { FileLooked } from './look-at-file';
 import type { ActRefusal } from './open-job';
 import type { OwnShop, OwnShopRefusal } from './own-shop';
 import type { NameMissing, NewPerson, PinNotUsable } from './people';
@@ -32,13 +42,18 @@ import type {
   PhotoNotReadable,
   ShopCatalogue,
 } from './ports';
+import type { CodeNotReadable, PrintedCode, SheetCode } from './read-code';
 import type { Box } from './receive-boxes';
+import type { RestoreRefusal } from './restore-backup';
 import type { RowsStore } from './rows-store';
 import type { SessionStore } from './session';
 import type { ShopStore } from './shop';
 import type { SignatureChecked } from './signature-check';
 import type { HandingOver, SignRefusal } from './signing';
 import type { StartRefusal } from './start-job';
+import type { TakenIn } from './take-in-records';
+import type { Verified } from './verify-record';
+import type { NotWritten } from './write-records';
 
 export type NobodyAtTheStand = { readonly code: 'nobody-at-the-stand' };
 export type JobMissing = { readonly code: 'job-missing' };
@@ -51,6 +66,7 @@ export interface LivingData {
   readonly figures: RowsStore<KnownFigure>;
   readonly session: SessionStore;
   readonly shop: ShopStore;
+  readonly backup: BackupStore;
   /** Whether a newer version of the app waits. */
   readonly update: StoreApi<{ readonly offered: boolean }>;
   readonly install: StoreApi<{ readonly offered: boolean; readonly installed: boolean }>;
@@ -119,17 +135,52 @@ export interface ShopActions {
   openDemoShop(onProgress?: (done: number, of: number) => void): Promise<Result<true, DemoRefusal>>;
   /** Erases everything first. */
   startOwnShop(own: OwnShop): Promise<Result<Person, OwnShopRefusal>>;
-  /** Downloads a readable copy of everything; private keys and PINs stay behind. */
-  saveCopy(): Promise<Result<true, StorageRefusal>>;
-  /** Into a shop without jobs or people; answers how many jobs. */
-  readCopy(
-    text: string,
+}
+
+export interface FileActions {
+  /** Everything the shop has, into the downloads or the chosen folder; private keys and PINs stay behind. */
+  saveBackup(
+    to: 'download' | 'folder',
+    onProgress?: ToldProgress,
+  ): Promise<Result<FileWritten, NotWritten | FolderUnavailable>>;
+  chooseBackupFolder(): Promise<Result<ChosenFolder, FolderUnavailable | NotWritten>>;
+  /** Some records, into the downloads. */
+  saveRecords(
+    jobs: readonly string[],
+    how: { readonly name: string; readonly withCustomers: boolean },
+    onProgress?: ToldProgress,
+  ): Promise<Result<FileWritten, NotWritten>>;
+  /** Verifies every record of a file, and keeps nothing. */
+  lookAtFile(file: Blob, onProgress?: ToldProgress): Promise<Result<FileLooked, FileRefusal>>;
+  /** Joins the good records of a file to what is held, each all or not at all. */
+  takeInRecords(
+    looked: FileLooked,
+    onProgress?: ToldProgress,
+  ): Promise<Result<TakenIn, StorageRefusal>>;
+  /** A whole shop, into a book without jobs or in place of the demo. */
+  restoreBackup(
+    looked: FileLooked,
+    onProgress?: ToldProgress,
+  ): Promise<Result<TakenIn, RestoreRefusal>>;
+  /** The same from a copy in JSON; answers how many jobs. */
+  restoreOlderCopy(
+    file: Blob,
   ): Promise<
     Result<
       number,
-      CopyRefusal | StorageRefusal | { readonly code: 'shop-not-empty'; readonly jobs: number }
+      | CopyRefusal
+      | StorageRefusal
+      | FileNotText
+      | { readonly code: 'shop-not-empty'; readonly jobs: number }
+      | { readonly code: 'file-too-large' }
     >
   >;
+  /** The code of a hand-over sheet or a day's page. */
+  readCode(text: string): Promise<Result<PrintedCode, CodeNotReadable>>;
+  /** A sheet's code held against the record on this device, or in a file. */
+  verifyHeld(code: SheetCode): Promise<Result<Verified, StorageRefusal>>;
+  verifyInFile(looked: FileLooked, code: SheetCode): Promise<Verified>;
+  dayPage(): Promise<Result<DayPage, StorageRefusal>>;
 }
 
 export interface DeviceActions {
@@ -143,10 +194,12 @@ export interface DeviceActions {
   /** The text of a picked file. */
   readTextFile(file: Blob): Promise<Result<string, FileNotText>>;
   onCode(listener: (code: string) => void): () => void;
+  /** Whether this browser lets a page write into a folder. */
+  readonly canChooseFolder: boolean;
   /** Only where the browser itself reads bar codes. */
   readonly scanPicture?: (picture: ImageBitmapSource) => Promise<readonly string[]>;
   readonly clock: Clock;
   newId(): string;
 }
 
-export type App = LivingData & JobActions & ShopActions & DeviceActions;
+export type App = LivingData & JobActions & ShopActions & FileActions & DeviceActions;

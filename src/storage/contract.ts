@@ -34,6 +34,8 @@ export interface JobWrite {
   readonly blobs?: readonly KeptBlob[];
   /** A customer's row that this change names by digest. */
   readonly customer?: Customer;
+  /** Customers whom a record taken in names by their digests. */
+  readonly customers?: readonly Customer[];
 }
 
 export type StorageRefusal =
@@ -144,6 +146,8 @@ export interface Storage {
   /** Keeps many new jobs, all or none. */
   addJobs(writes: readonly JobWrite[]): Promise<Result<number, StorageRefusal>>;
   row(job: string): Promise<JobRow | undefined>;
+  /** Rows of all jobs, once. */
+  rows(): Promise<readonly JobRow[]>;
   log(job: string): Promise<{ readonly entries: readonly Entry[]; readonly plan?: JobPlan }>;
   /** Rows of all jobs, now and after every committed change (also by another tab). */
   watchRows(onRows: (rows: readonly JobRow[]) => void): () => void;

@@ -40,6 +40,9 @@ const facts = {
   seq: 12,
   index: 3,
   version: 7,
+  path: `pictures/${digest}.jpg`,
+  limit: 4096,
+  records: 3,
   market: 'zz',
   jobs: 3,
   lamport: 9,
@@ -134,6 +137,8 @@ describe('what a sentence must tell', () => {
       ['Entry 12', 'Nothing was changed'],
     ],
     ['where a copy was changed, by its part', 'copy-digest-wrong', ['plans']],
+    ['what is wrong with a record in a file', 'record-log-damaged', ['Entry 12', 'Nothing of']],
+    ['which part of a record was changed', 'record-part-changed', ['a picture']],
   ])('%s', (_, code, parts) => {
     const sentence = words.refusal({ ...facts, code });
     for (const part of parts) expect(sentence).toContain(part);

@@ -1,12 +1,14 @@
 /** A handed-over record is sealed: what comes after it may only add to it, and says so. */
 
 import type { Entry } from './entry';
-import type { EntryPlace } from './verify-log';
 
 export const sealingKind = 'handed-over';
 export const amendingKind = 'record-amended';
 
-export type SealBroken = { readonly code: 'entry-after-seal'; readonly seal: string } & EntryPlace;
+export type SealBroken = { readonly code: 'entry-after-seal'; readonly seal: string } & Pick<
+  Entry,
+  'id' | 'device' | 'seq'
+>;
 
 /**
  * The first entry of a whole, ordered log that was written in sight of the seal and is no amendment. What another

@@ -20,7 +20,7 @@ export function Keeping() {
   const [said, say] = useState<string>();
   const copy = async () => {
     say(words.shop.copying);
-    const saved = await app.saveCopy();
+    const saved = await app.saveBackup('download');
     say(saved.ok ? words.shop.copied : words.refusal({ ...saved.refusal }));
   };
   return (

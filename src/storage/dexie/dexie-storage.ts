@@ -27,6 +27,7 @@ export function createDexieStorage(name = 'standbook'): Storage {
       return kept.ok ? ok(writes.length) : kept;
     },
     row: (job) => demand(() => database.jobs.get(job)),
+    rows: () => demand(() => database.jobs.toArray()),
     log: (job) =>
       demand(() =>
         database.transaction('r', jobTables(database), async () => await heldLog(database, job)),

@@ -1,5 +1,6 @@
 /** Refusals from outside the job (disk, keys, files, tyres, logs), by their codes: what is in the way, and what to do. */
 
+import { fileRefusals } from './file-refusals';
 import { figure, listed } from './writing';
 
 type Facts = Readonly<Record<string, unknown>>;
@@ -34,6 +35,7 @@ export const otherRefusals: Readonly<Record<string, (facts: Facts) => string>> =
   'photo-not-readable': () => 'That picture cannot be read. Take another.',
   'file-not-text': () => 'This file cannot be read as text. Nothing was changed; choose another.',
   ...copies(),
+  ...fileRefusals(damageText),
   ...deliveries(),
   ...tyres(),
   ...logs(),
