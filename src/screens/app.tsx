@@ -25,6 +25,9 @@ const Stand = lazy(() => import('./stand/stand').then((m) => ({ default: m.Stand
 const ToolBoard = lazy(() =>
   import('./tool-board/tool-board').then((m) => ({ default: m.ToolBoard })),
 );
+const DayPage = lazy(() => import('./shop/day-page').then((m) => ({ default: m.DayPage })));
+const TakeIn = lazy(() => import('./shop/take-in').then((m) => ({ default: m.TakeIn })));
+const Verify = lazy(() => import('./records/verify').then((m) => ({ default: m.Verify })));
 const Walk = lazy(() => import('./walk/walk').then((m) => ({ default: m.Walk })));
 
 export function StandbookApp({ app }: { readonly app: App }) {
@@ -53,7 +56,10 @@ function Places() {
       <Route path="/goods-in" component={GoodsIn} />
       <Route path="/tool-board" component={ToolBoard} />
       <Route path="/records" component={Records} />
+      <Route path="/records/verify" component={Verify} />
       <Route path="/shop" component={Shop} />
+      <Route path="/shop/record-file" component={TakeIn} />
+      <Route path="/shop/day" component={DayPage} />
       <Route path="/record/:job">{({ job }) => <Record key={job} job={job} />}</Route>
       <Route path="/job/:job">{({ job }) => <Stand key={job} job={job} />}</Route>
       <Route path="/job/:job/walk">{({ job }) => <Walk key={job} job={job} />}</Route>

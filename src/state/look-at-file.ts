@@ -1,13 +1,7 @@
 /** A record file looked at before anything is kept: each record verified, and how it stands to the one that is held. */
 
 import { ok, type Result } from '../engine/base';
-import {
-  isUnderDigest,
-  type LogStanding,
-  mergeLogs,
-  pastOf,
-  standingOfLog,
-} from '../engine/integrity';
+import { type LogStanding, mergeLogs, standingOfLog } from '../engine/integrity';
 import { replay } from '../engine/job';
 import type {
   FileRecord,
@@ -120,19 +114,4 @@ function forksIn(entries: FileRecord['entries']): number {
 
 function nameIn({ people }: OpenedFile, id: string): string {
   return people.people.find((person) => `person:${person.id}` === id)?.name ?? '';
-}
-
-/** Whether a record of the file had these heads behind it when the file was written. */
-export async function hasBehindIt(
-  file: OpenedFile,
-  job: string,
-  heads: readonly string[],
-): Promise<boolean> {
-  const read = await file.readRecord(job);
-  return read.ok && pastOf(read.value.entries, heads) !== undefined;
-}
-
-/** Whether every record of the file stood under this digest of the shop. */
-export function isAllUnder({ manifest }: OpenedFile, root: string): boolean {
-  return manifest.records.every((record) => isUnderDigest(record, record.proof, root));
 }

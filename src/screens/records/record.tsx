@@ -12,6 +12,7 @@ import { Button, Dialog, Notice, Page, TextField, Working } from '../parts';
 import type { ShownJob } from '../use-job';
 import { RecordLog } from './record-log';
 import styles from './records.module.css';
+import { SaveRecord } from './save-record';
 
 export function Record({ job }: { readonly job: string }) {
   return <JobFrame job={job}>{(shown) => <RecordOf shown={shown} />}</JobFrame>;
@@ -53,6 +54,7 @@ function RecordOf({ shown }: { readonly shown: ShownJob }) {
         <Button pressed={showsLog} onPress={() => showLog(!showsLog)}>
           {words.records.showLog}
         </Button>
+        <SaveRecord job={job} name={`${sheet.bike.frameNumber}-${sheet.record}`} />
         <Unaltered key={heads.join()} job={job} />
       </div>
       <SheetPage sheet={sheet} names={names} code={code} drawn={drawn} />

@@ -6,6 +6,7 @@ import { themes } from '../../state';
 import { words } from '../../words';
 import { useApp } from '../app-context';
 import { Choice, Page, TextField } from '../parts';
+import { Backup } from './backup';
 import { Keeping } from './keeping';
 import { OwnShop } from './own-shop';
 import { People } from './people';
@@ -21,6 +22,7 @@ export function Shop() {
         </section>
       )}
       <People />
+      <Backup />
       <Keeping />
       <Tablet />
       <OwnShop />
