@@ -2,7 +2,7 @@
 
 import { ok, type Result, refuse } from '../engine/base';
 import type { ShopNotEmpty, StorageRefusal } from '../storage/contract';
-import { restoringSetting } from './backup-state';
+import { type LastBackup, lastSetting, restoringSetting } from './backup-state';
 import type { FileRefusal, ToldProgress, WithRecordFiles } from './file-ports';
 import { erasedCustomers, rememberErased } from './forget-customer';
 import type { FileLooked } from './look-at-file';
@@ -33,8 +33,18 @@ export async function restoreBackup(
   if (!begun.ok) return begun;
   const taken = await takeInRecords(ports, looked, onProgress);
   if (!taken.ok) return taken;
-  const finished = await attempted(() => ports.storage.settings.remove(restoringSetting));
+  const finished = await attempted(async () => {
+    await ports.storage.settings.put({ id: lastSetting, value: backupIn(looked) });
+    await ports.storage.settings.remove(restoringSetting);
+  });
   return finished.ok ? taken : finished;
+}
+
+/** What was restored has been backed up: the file that it came from. */
+function backupIn({ file: { manifest } }: FileLooked): LastBackup {
+  const entries = manifest.records.reduce((sum, record) => sum + record.entries, 0);
+  const { root, count } = manifest.digest;
+  return { day: manifest.at.slice(0, 10), records: count, entries, root };
 }
 
 /** Only where nothing can be overwritten: no jobs, only the demo's, or those that a broken-off restore has left. */
@@ -59,10 +69,13 @@ async function furnish(
   { file: { manifest, people, customers, shopParts } }: FileLooked,
   isDemoHere: boolean,
 ): Promise<void> {
-  if (isDemoHere) await emptyBook(storage);
-  await storage.settings.put({ id: restoringSetting, value: { at: clock.now().claimed } });
   const { name, market } = manifest.shop;
-  await storage.settings.put({ id: 'shop', value: { name, market, demo: false } });
+  const settings = [
+    { id: restoringSetting, value: { at: clock.now().claimed } },
+    { id: 'shop', value: { name, market, demo: false } },
+  ];
+  if (isDemoHere) await emptyBook(storage, { settings });
+  else await storage.settings.putAll(settings);
   await storage.people.putAll(people.people);
   await storage.tools.putAll(shopParts?.tools ?? []);
   await storage.figures.putAll(shopParts?.figures ?? []);
@@ -80,7 +93,8 @@ export async function restoreOlderCopy(
   if (!copy.ok) return copy;
   const allowed = await mayRestore(ports);
   if (!allowed.ok) return allowed;
-  const emptied = await attempted(() => emptyBook(ports.storage));
+  const { settings } = copy.value;
+  const emptied = await attempted(() => emptyBook(ports.storage, { settings }));
   if (!emptied.ok) return emptied;
   const taken = await ports.storage.takeIn(copy.value);
   return taken.ok ? ok(copy.value.rows.length) : taken;

@@ -113,6 +113,8 @@ export interface Holdings {
   readonly keys?: readonly KeptKey[];
 }
 
+export type LeftBehind = Partial<Pick<Required<Holdings>, 'settings' | 'keys' | 'people'>>;
+
 /** Only an empty shop takes in a copy, so that nothing is mixed or overwritten. */
 export interface ShopNotEmpty {
   readonly code: 'shop-not-empty';
@@ -164,8 +166,11 @@ export interface Storage {
   holdings(): Promise<Holdings>;
   /** Keeps a whole copy in a shop without jobs or people: all of it or nothing. */
   takeIn(holdings: Holdings): Promise<Result<true, ShopNotEmpty | StorageRefusal>>;
-  /** Empties every table: the plain way out of the demo shop. */
-  eraseEverything(): Promise<void>;
+  /**
+   * Empties every table: the plain way out of the demo shop. What is left there instead comes in the same transaction,
+   * so that nobody ever sees a book without a shop.
+   */
+  eraseEverything(leaving?: LeftBehind): Promise<void>;
   /**
    * Calls back when storage stops working for a reason that the person can do something about, at once when it already
    * has, and with nothing when it works again.

@@ -300,6 +300,34 @@ export const storageContract: readonly ContractCase[] = [
     },
   },
   {
+    title: 'erasing can leave a shop behind, and nobody sees the book without one',
+    async run(open) {
+      const storage = open();
+      await append(storage, 'job-1', 'tablet-a');
+      await storage.settings.put({ id: 'shop', value: 'old' });
+      await storage.people.put({ id: 'p1', name: 'Imre', roles: ['mechanic'], active: true });
+      const seen: string[] = [];
+      const stop = storage.settings.watch((rows) =>
+        seen.push(rows.map(({ value }) => value).join()),
+      );
+      await until(() => seen.at(-1) === 'old');
+      await storage.eraseEverything({
+        settings: [{ id: 'shop', value: 'new' }],
+        keys: [{ id: 'device', value: 7 }],
+        people: [{ id: 'p2', name: 'Ada', roles: ['supervisor'], active: true }],
+      });
+      await until(() => seen.at(-1) === 'new');
+      stop();
+      same(seen.includes(''), false);
+      same(await storage.keys.all(), [{ id: 'device', value: 7 }]);
+      same(
+        (await storage.people.all()).map(({ name }) => name),
+        ['Ada'],
+      );
+      same(await storage.rows(), []);
+    },
+  },
+  {
     title: 'what was kept is there after closing and opening again',
     needsDisk: true,
     async run(open) {

@@ -53,10 +53,15 @@ export function createDexieStorage(name = 'standbook'): Storage {
     keys: createDexieShelf(connection, database.keys),
     holdings: () => readHoldings(connection),
     takeIn: (holdings) => takeInHoldings(connection, holdings),
-    async eraseEverything() {
+    async eraseEverything({ settings = [], keys = [], people = [] } = {}) {
       await demand(() =>
         committed(database, database.tables, () =>
-          Promise.all(database.tables.map((table) => table.clear())),
+          Promise.all([
+            ...database.tables.map((table) => table.clear()),
+            database.settings.bulkPut(settings),
+            database.keys.bulkPut(keys),
+            database.people.bulkPut(people),
+          ]),
         ),
       );
     },

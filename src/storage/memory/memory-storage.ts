@@ -112,12 +112,15 @@ export function createMemoryStorage(): Storage {
       await byId.keys.putAll(holdings.keys ?? []);
       return ok(true);
     },
-    async eraseEverything() {
+    async eraseEverything({ settings = [], keys = [], people = [] } = {}) {
       for (const map of [entriesByJob, plansByDigest, blobsByDigest]) map.clear();
       for (const each of [rows, customers, ...Object.values(byId)]) {
         each.rowsById.clear();
         each.tell();
       }
+      for (const row of settings) byId.settings.rowsById.set(row.id, row);
+      for (const row of keys) byId.keys.rowsById.set(row.id, row);
+      for (const row of people) byId.people.rowsById.set(row.id, row);
     },
     onTrouble: () => () => undefined,
     close: () => undefined,
