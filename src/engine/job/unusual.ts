@@ -39,6 +39,13 @@ export type Unusual =
       readonly above: readonly number[];
     }
   | {
+      readonly code: 'unusual-learner-joint';
+      readonly joint: string;
+      readonly by: string;
+      /** Who looked at it; nobody yet while the build is not signed. */
+      readonly confirmedBy?: string | undefined;
+    }
+  | {
       readonly code: 'unusual-point-adjusted';
       readonly point: string;
       readonly note?: string | undefined;
@@ -57,6 +64,7 @@ export function unusualIn(state: JobState): readonly Unusual[] {
   return [
     ...findings(state),
     ...usualRanges(state),
+    ...learnersJoints(state),
     ...redone(state),
     ...adjusted(state),
     ...damagedParts(state),
@@ -89,6 +97,23 @@ function usualRanges(state: JobState): readonly Unusual[] {
         step: id,
         joint: joint.id,
         acceptedBy: source.acceptedBy ?? '',
+      } as const,
+    ];
+  });
+}
+
+/** Class A joints that somebody still learning has tightened, and who confirmed each. */
+function learnersJoints(state: JobState): readonly Unusual[] {
+  return stepsOf(state).flatMap(({ joint }) => {
+    const mark = joint && state.joints[joint.id];
+    if (joint?.risk !== 'A' || mark?.tightened?.byLearner !== true) return [];
+    const { tightened, confirmed } = mark;
+    return [
+      {
+        code: 'unusual-learner-joint',
+        joint: joint.id,
+        by: tightened.by,
+        confirmedBy: confirmed?.by,
       } as const,
     ];
   });
