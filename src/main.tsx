@@ -82,6 +82,9 @@ function keysWhenNeeded(shelf: KeyShelf): Keys {
   return {
     createFor: async (person, pin) => (await keys()).createFor(person, pin),
     signAs: async (person, pin, payload) => (await keys()).signAs(person, pin, payload),
+    isPinOf: async (person, pin) => (await keys()).isPinOf(person, pin),
+    holds: async (person) => (await keys()).holds(person),
+    keptAs: async () => (await keys()).keptAs(),
     signAsDevice: async (payload) => (await keys()).signAsDevice(payload),
     verify: async (jws, person) => (await keys()).verify(jws, person),
     verifyWith: async (jws, known) => (await keys()).verifyWith(jws, known),

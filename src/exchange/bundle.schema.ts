@@ -4,6 +4,7 @@ import * as z from 'zod/mini';
 import { roles } from '../engine/job';
 import { figureSchema } from '../engine/torque';
 import { keptToolSchema } from './kept-tool.schema';
+import { personNoteSchema } from './person-note.schema';
 
 export const bundleFormat = 'standbook-records';
 export const bundleVersion = 1;
@@ -59,7 +60,15 @@ export const manifestSchema = z.object({
 });
 
 export const peopleSchema = z.object({
-  people: z.array(z.object({ id, name: text, roles: z.array(z.enum(roles)), active: z.boolean() })),
+  people: z.array(
+    z.object({
+      id,
+      name: text,
+      roles: z.array(z.enum(roles)),
+      active: z.boolean(),
+      history: z.exactOptional(z.array(personNoteSchema)),
+    }),
+  ),
   /** Public keys (JWK) by whose they are: `person:…` or `device`. They show who signed. */
   publicKeys: z.array(z.object({ id, keys: z.array(z.record(z.string(), z.unknown())) })),
 });

@@ -23,8 +23,12 @@ export async function createSigningKey(): Promise<SigningKey> {
     'sign',
     'verify',
   ]);
-  const { kty, crv, x, y } = await exportJWK(pair.publicKey);
-  return { privateKey: pair.privateKey, publicKey: { kty, crv, x, y } as PublicKey }; // all four are set for EC keys
+  return { privateKey: pair.privateKey, publicKey: await exportPublicKey(pair.publicKey) };
+}
+
+export async function exportPublicKey(key: CryptoKey): Promise<PublicKey> {
+  const { kty, crv, x, y } = await exportJWK(key);
+  return { kty, crv, x, y } as PublicKey; // all four are set for EC keys
 }
 
 export async function signPayload(key: SigningKey, payload: unknown): Promise<string> {

@@ -37,6 +37,7 @@ const CalibrationPage = lazy(() =>
 const ReachBackPage = lazy(() =>
   import('./tool-board/reach-back-page').then((m) => ({ default: m.ReachBackPage })),
 );
+const IdleLock = lazy(() => import('./idle-lock').then((m) => ({ default: m.IdleLock })));
 const Walk = lazy(() => import('./walk/walk').then((m) => ({ default: m.Walk })));
 
 export function StandbookApp({ app }: { readonly app: App }) {
@@ -49,6 +50,9 @@ export function StandbookApp({ app }: { readonly app: App }) {
             <Shell>
               <Suspense fallback={<Opening />}>
                 <Places />
+              </Suspense>
+              <Suspense>
+                <IdleLock />
               </Suspense>
             </Shell>
           </FirstStart>

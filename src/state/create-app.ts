@@ -7,6 +7,7 @@ import { createBackupStore } from './backup-state';
 import { watchCountedTools } from './counted-operations';
 import { filesWhenNeeded } from './files-when-needed';
 import { jobsWhenNeeded } from './jobs-when-needed';
+import { peopleWhenNeeded } from './people-when-needed';
 import type { AppPorts, Durability, OfferedUpdate } from './ports';
 import { sortRows } from './rack';
 import { createRowsStore } from './rows-store';
@@ -15,9 +16,12 @@ import { createSession } from './session';
 import { createShopStore } from './shop';
 import { createShopActions } from './shop-actions';
 import { createToolActions } from './tool-actions';
+import { notingWrongPins } from './wrong-pins';
 
-export function createApp(ports: AppPorts): App {
-  const { waiting, ...living } = createLivingData(ports);
+export function createApp(given: AppPorts): App {
+  const { waiting, ...living } = createLivingData(given);
+  const atTheStand = () => living.session.getState().person ?? '';
+  const ports = { ...given, keys: notingWrongPins(given.keys, given, atTheStand) };
   const person = (): Person | undefined => {
     const { person: id } = living.session.getState();
     return living.people.getState().rows.find((row) => row.id === id && row.active);
@@ -35,6 +39,9 @@ export function createApp(ports: AppPorts): App {
       ]);
       return createFileActions({ ...ports, recordFiles }, living.shop);
     }),
+    ...peopleWhenNeeded(async () =>
+      (await import('./people-actions')).createPeopleActions(ports, living.session),
+    ),
     ...createToolActions(ports, person),
     ...createDeviceActions(ports, living, waiting),
   };

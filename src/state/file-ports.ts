@@ -2,8 +2,16 @@
 
 import type { Result } from '../engine/base';
 import type { Entry, RecordEnd, RecordProof } from '../engine/integrity';
-import type { JobPlan, Role } from '../engine/job';
-import type { Customer, JobRow, JobWrite, KeptBlob, KnownFigure, Tool } from '../storage/contract';
+import type { JobPlan } from '../engine/job';
+import type {
+  Customer,
+  JobRow,
+  JobWrite,
+  KeptBlob,
+  KnownFigure,
+  Person,
+  Tool,
+} from '../storage/contract';
 
 /** Takes the bytes of one file; it is there whole after `close`, and not at all after `abandon`. */
 export interface FileSink {
@@ -34,12 +42,7 @@ export interface PublicKeysOf {
   readonly keys: readonly Readonly<Record<string, unknown>>[];
 }
 
-export interface FilePerson {
-  readonly id: string;
-  readonly name: string;
-  readonly roles: readonly Role[];
-  readonly active: boolean;
-}
+export type FilePerson = Omit<Person, 'demoPin'>;
 
 export interface FilePeople {
   readonly people: readonly FilePerson[];

@@ -85,7 +85,7 @@ export type {
   ShopActions,
   ToolActions,
 } from './services';
-export { type Preferences, type Session, type SessionStore, themes } from './session';
+export { lockMinutes, type Preferences, type Session, type SessionStore, themes } from './session';
 export type { Shop, ShopStore } from './shop';
 export type { SignatureChecked } from './signature-check';
 export type { HandingOver, SignRefusal } from './signing';

@@ -4,6 +4,7 @@ import { ok, type Refusal, type Result, refuse } from '../engine/base';
 import { verifyLog } from '../engine/integrity';
 import type { JobState } from '../engine/job';
 import type { Person } from '../storage/contract';
+import { confirmJoints } from './confirm-joints';
 import { createJobStores } from './job-stores';
 import { loadJob } from './load-job';
 import { createPerform, type Perform, type Performed } from './perform';
@@ -68,6 +69,7 @@ export function createJobActions(
       byPerson(async (actor) =>
         stateIn(await sign(withPerform, job, meaning, { person: actor, pin })),
       ),
+    confirmJoints: (asked) => confirmJoints(withPerform, asked),
     handOver: ({ job, pin, ...handing }) =>
       byPerson(async (actor) =>
         stateIn(await handOver(withPerform, job, handing, { person: actor, pin })),

@@ -16,18 +16,25 @@ export interface Clock {
   today(): string;
 }
 
-export type PinWrong = { readonly code: 'pin-wrong' };
+/** `seconds` is there when the next try has to wait. */
+export type PinWrong = { readonly code: 'pin-wrong'; readonly seconds?: number };
+/** Not looked at: too many wrong ones before. */
+export type PinWaits = { readonly code: 'pin-waits'; readonly seconds: number };
 export type KeysUnavailable = { readonly code: 'keys-unavailable'; readonly cause: string };
 /** `signer-unknown`: this device holds no public key of whoever is said to have signed. */
 export type SignatureWrong = { readonly code: 'signature-wrong' | 'signer-unknown' };
 
+export type PinRefusal = PinWrong | PinWaits | KeysUnavailable;
+
 export interface Keys {
   createFor(person: string, pin: string): Promise<Result<true, KeysUnavailable>>;
-  signAs(
-    person: string,
-    pin: string,
-    payload: unknown,
-  ): Promise<Result<string, PinWrong | KeysUnavailable>>;
+  signAs(person: string, pin: string, payload: unknown): Promise<Result<string, PinRefusal>>;
+  /** Whether this is their PIN; a wrong one counts as it does when signing. */
+  isPinOf(person: string, pin: string): Promise<Result<true, PinRefusal>>;
+  /** Whether this device can sign for them. */
+  holds(person: string): Promise<boolean>;
+  /** `data` where the browser refuses to keep keys as keys. */
+  keptAs(): Promise<Result<'keys' | 'data', KeysUnavailable>>;
   signAsDevice(payload: unknown): Promise<Result<string, KeysUnavailable>>;
   verify(jws: string, person?: string): Promise<Result<unknown, SignatureWrong>>;
   /** By keys that came from elsewhere. */

@@ -17,6 +17,7 @@ import type {
   Tool,
 } from '../storage/contract';
 import type { BackupStore } from './backup-state';
+import type { ConfirmedJoints, ConfirmRefusal } from './confirm-joints';
 import type { DayPage } from './day-page';
 import type { DemoRefusal } from './demo-shop';
 import type {
@@ -30,7 +31,8 @@ import type { JobStore } from './job-store';
 import type { FileLooked } from './look-at-file';
 import type { ActRefusal } from './open-job';
 import type { OwnShop, OwnShopRefusal } from './own-shop';
-import type { NameMissing, NewPerson, PinNotUsable } from './people';
+import type { NameMissing, NewPerson, PinHeldAlready, PinNotUsable } from './people';
+import type { PeopleActions } from './people-actions';
 import type {
   Clock,
   CopyRefusal,
@@ -108,6 +110,8 @@ export interface JobActions {
     readonly meaning: 'built' | 'checked';
     readonly pin: string;
   }): Promise<Result<JobState, SignRefusal | NobodyAtTheStand>>;
+  /** A second pair of eyes on an apprentice's joints, by its own PIN; whoever is at the stand stays there. */
+  confirmJoints(asked: ConfirmedJoints): Promise<Result<JobState | undefined, ConfirmRefusal>>;
   handOver(
     asked: HandingOver & { readonly job: string; readonly pin: string },
   ): Promise<Result<JobState, SignRefusal | NobodyAtTheStand>>;
@@ -132,11 +136,11 @@ export interface ShopActions {
   addPerson(
     person: NewPerson,
   ): Promise<Result<Person, StorageRefusal | KeysUnavailable | NameMissing | PinNotUsable>>;
-  /** A new PIN and a new key; what was signed with the old one stays good. */
-  changePin(
+  /** A PIN where this device holds no key of theirs; what was signed elsewhere stays good. */
+  choosePin(
     person: string,
     pin: string,
-  ): Promise<Result<true, StorageRefusal | KeysUnavailable | PinNotUsable>>;
+  ): Promise<Result<true, StorageRefusal | KeysUnavailable | PinNotUsable | PinHeldAlready>>;
   /** The record stays whole: it holds only a digest of what is erased here. */
   eraseCustomer(digest: string): Promise<Result<true, StorageRefusal>>;
   /** They stay in every record; they only leave the list at the stand. */
@@ -240,4 +244,10 @@ export interface DeviceActions {
   newId(): string;
 }
 
-export type App = LivingData & JobActions & ShopActions & ToolActions & FileActions & DeviceActions;
+export type App = LivingData &
+  JobActions &
+  ShopActions &
+  ToolActions &
+  PeopleActions &
+  FileActions &
+  DeviceActions;

@@ -66,7 +66,7 @@ async function sourceOf(
     jobs: chosen,
     ends: rows.map(({ job, heads }: JobRow) => ({ job, heads })),
     people: {
-      people: people.map(({ id, name, roles, active }) => ({ id, name, roles, active })),
+      people: people.map(({ demoPin: _, ...person }) => person),
       publicKeys: publicKeysIn(await storage.keys.all()),
     },
     ...(withCustomers && {

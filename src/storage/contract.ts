@@ -51,6 +51,21 @@ export interface StorageProblem extends Error {
   readonly refusal: StorageRefusal;
 }
 
+/** What was noted of a person, by whom and when; notes are only ever added. */
+export type PersonNote = {
+  /** Who did it; empty when nobody was at the stand. */
+  readonly by: string;
+  readonly at: ClaimedTime;
+} & (
+  | { readonly kind: 'joined' }
+  | { readonly kind: 'left' }
+  /** A supervisor gave them a new PIN and key. */
+  | { readonly kind: 'new-pin'; readonly reason: string }
+  /** They chose a PIN on a device that had no key of theirs, for example after a restore. */
+  | { readonly kind: 'pin-here' }
+  | { readonly kind: 'wrong-pin' }
+);
+
 export interface Person {
   readonly id: string;
   readonly name: string;
@@ -58,6 +73,7 @@ export interface Person {
   readonly active: boolean;
   /** Shown only in a demo shop. */
   readonly demoPin?: string;
+  readonly history?: readonly PersonNote[];
 }
 
 export interface Customer {

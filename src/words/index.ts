@@ -55,4 +55,5 @@ export const words = {
   time: timeText,
 } as const;
 
+export { peopleLabels } from './en/people-labels';
 export { type Names, namesFrom, plainNames };

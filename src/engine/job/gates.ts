@@ -4,7 +4,7 @@ import type { Severity } from '../inspection';
 import type { PlanStep } from '../plan';
 import type { Asked, Command, CommandKind, Stamp } from './command';
 import type { HoldReason, PartState } from './event.schema';
-import { confirmingGates, isLearner, unconfirmedJoints } from './second-eyes';
+import { isLearner, unconfirmedJoints } from './second-eyes';
 import type { JobState } from './state';
 import {
   blockingFindings,
@@ -203,6 +203,14 @@ function checkerGates(state: JobState, { by, roles }: Checker): readonly Gate[] 
   if (state.builders.includes(by)) return [{ code: 'builder-cannot-check', person: by }];
   if (isLearner(roles)) return [{ code: 'apprentice-cannot-check', person: by }];
   return standingSignature(state, 'built') === undefined ? [{ code: 'not-signed-as-built' }] : [];
+}
+
+/** Why this person may not confirm this joint: still learning themselves, or their own work. */
+function confirmingGates(state: JobState, joint: string, { by, roles }: Checker): readonly Gate[] {
+  const code = 'cannot-confirm-joint';
+  if (isLearner(roles)) return [{ code, person: by, because: 'still-learning' }];
+  const isOwn = state.joints[joint]?.tightened?.by === by;
+  return isOwn ? [{ code, person: by, because: 'own-work' }] : [];
 }
 
 function handOverGates(state: JobState): readonly Gate[] {

@@ -1,7 +1,6 @@
 /** A second pair of eyes: joints that can hurt a rider and were tightened by somebody who is still learning. */
 
-import type { Role, Stamp } from './command';
-import type { Gate } from './gates';
+import type { Role } from './command';
 import type { JobState } from './state';
 import { stepOfJoint, stepsOf } from './status';
 
@@ -25,16 +24,4 @@ function needsSecondEyes(state: JobState, joint: string): boolean {
     !mark.stale &&
     mark.confirmed === undefined
   );
-}
-
-/** Why this person may not confirm this joint: still learning themselves, or their own work. */
-export function confirmingGates(
-  state: JobState,
-  joint: string,
-  { by, roles }: Pick<Stamp, 'by' | 'roles'>,
-): readonly Gate[] {
-  const code = 'cannot-confirm-joint';
-  if (isLearner(roles)) return [{ code, person: by, because: 'still-learning' }];
-  const isOwn = state.joints[joint]?.tightened?.by === by;
-  return isOwn ? [{ code, person: by, because: 'own-work' }] : [];
 }

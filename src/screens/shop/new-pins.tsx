@@ -52,7 +52,7 @@ function PinFor({ person, onKept, onClose }: PinForProps) {
   const label = words.takeIn.pinFor(person.name);
   const keep = async () => {
     setBusy(true);
-    const kept = await app.changePin(person.id, pin);
+    const kept = await app.choosePin(person.id, pin);
     setBusy(false);
     if (!kept.ok) return setProblem(words.refusal({ ...kept.refusal }));
     app.session.getState().come(person.id);

@@ -2,6 +2,7 @@
 
 import { fileRefusals } from './file-refusals';
 import { toolRefusals } from './tool-board';
+import { waitText } from './wait-text';
 import { figure, listed } from './writing';
 
 type Facts = Readonly<Record<string, unknown>>;
@@ -25,10 +26,19 @@ export const otherRefusals: Readonly<Record<string, (facts: Facts) => string>> =
   'job-missing': () => 'This job is not on this device.',
   'market-unknown': () =>
     'Standbook knows nothing about the place where this shop sells. Choose it again under Shop.',
+  'person-unknown': () => 'This person does not work here any more. Choose somebody else.',
+  'pin-held-already': () =>
+    'This person has a PIN on this device. A supervisor gives a new one under People.',
+  'not-a-supervisor': () => 'Only a supervisor gives a new PIN.',
   'name-missing': () => 'Write the name first.',
   'pin-not-usable': () =>
     'Choose six digits that are not all the same and do not simply count up or down.',
-  'pin-wrong': () => 'That PIN is not right. Try again.',
+  'pin-wrong': ({ seconds }) =>
+    seconds === undefined
+      ? 'That PIN is not right. Try again.'
+      : `That PIN is not right. It can be tried again in ${waitText(seconds)}.`,
+  'pin-waits': ({ seconds }) =>
+    `Too many wrong PINs: the next can be tried in ${waitText(seconds)}. The right one works then, and nothing is lost.`,
   'keys-unavailable': ({ cause }) =>
     `This browser will not keep signing keys (${text(cause)}). Leave the private window, or use another browser.`,
   'signature-wrong': () =>
