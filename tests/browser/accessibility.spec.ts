@@ -3,6 +3,7 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { words } from '../../src/words';
+import { fileWords } from '../../src/words/file-words';
 import { come, goTo, openApp, openJob } from './app-in-a-browser';
 import { Hand } from './at-the-stand';
 
@@ -56,13 +57,13 @@ for (const theme of themes) {
     await looksGood(page, 'record');
 
     await goTo(page, '#/records/verify');
-    await page.getByRole('button', { name: words.verify.check }).tap();
+    await page.getByRole('button', { name: fileWords.verify.check }).tap();
     await expect(page.getByRole('main').getByRole('alert')).toBeVisible();
     await looksGood(page, 'verify');
     await goTo(page, '#/shop/record-file');
     await looksGood(page, 'record file');
     await goTo(page, '#/shop/day');
-    await expect(page.getByText(words.dayPage.digest, { exact: true })).toBeVisible();
+    await expect(page.getByText(fileWords.dayPage.digest, { exact: true })).toBeVisible();
     await looksGood(page, 'the day’s page');
   });
 

@@ -6,11 +6,13 @@ import type { Entry } from '../../../src/engine/integrity';
 import { RecordLog } from '../../../src/screens/records/record-log';
 import {
   findingsOfDay,
+  findingsOfDayInFile,
   findingsOfFile,
   findingsOfSheet,
 } from '../../../src/screens/records/verify-findings';
 import type { DayCode, FileLooked, SheetCode, SignatureChecked } from '../../../src/state';
-import { plainNames, words } from '../../../src/words';
+import { plainNames } from '../../../src/words';
+import { fileWords } from '../../../src/words/file-words';
 
 const sheet: SheetCode = {
   kind: 'sheet',
@@ -41,22 +43,23 @@ function whole(signatures: readonly SignatureChecked[]) {
 describe('a sheet', () => {
   test('that agrees with its record is good, and what no seal can show is said', () => {
     const found = findingsOfSheet(sheet, whole([signed('good')]), 'here', nameOf);
-    expect(found).toMatchObject({ isGood: true, title: words.verify.wholeSincePrinted });
+    expect(found).toMatchObject({ isGood: true, title: fileWords.verify.wholeSincePrinted });
     expect(found.checked).toEqual([
-      words.verify.entries(12),
-      words.verify.after(1),
-      words.verify.beside(2),
-      words.verify.signedBy('Built', 'Noor'),
-      words.verify.codeSigned,
+      fileWords.verify.entries(12),
+      fileWords.verify.endPrinted,
+      fileWords.verify.after(1),
+      fileWords.verify.beside(2),
+      fileWords.verify.signedBy('Built', 'Noor'),
+      fileWords.verify.codeSigned,
     ]);
-    expect(found.unchecked).toEqual([words.verify.clocks, words.verify.truth]);
+    expect(found.unchecked).toEqual([fileWords.verify.clocks, fileWords.verify.truth]);
   });
 
   test.each<[SignatureChecked['finding'], boolean, string]>([
-    ['good-by-its-file', true, words.verify.signedByFile('Built', 'Noor')],
-    ['signer-unknown', true, words.verify.signerUnknown('Built', 'Noor')],
-    ['signature-wrong', false, words.verify.signatureWrong('Built', 'Noor')],
-    ['signature-of-something-else', false, words.verify.signatureWrong('Built', 'Noor')],
+    ['good-by-its-file', true, fileWords.verify.signedByFile('Built', 'Noor')],
+    ['signer-unknown', true, fileWords.verify.signerUnknown('Built', 'Noor')],
+    ['signature-wrong', false, fileWords.verify.signatureWrong('Built', 'Noor')],
+    ['signature-of-something-else', false, fileWords.verify.signatureWrong('Built', 'Noor')],
   ])('with a signature that is %s', (finding, isGood, sentence) => {
     const found = findingsOfSheet(sheet, whole([signed(finding)]), 'file', nameOf);
     expect(found.isGood).toBe(isGood);
@@ -64,40 +67,37 @@ describe('a sheet', () => {
   });
 
   test.each([
-    [{ outcome: 'not-here' } as const, 'here' as const, words.verify.notHere],
-    [{ outcome: 'not-here' } as const, 'file' as const, words.verify.notInFile],
-    [{ outcome: 'not-what-was-printed' } as const, 'here' as const, words.verify.notWhatWasPrinted],
+    [{ outcome: 'not-here' } as const, 'here' as const, fileWords.verify.notHere],
+    [{ outcome: 'not-here' } as const, 'file' as const, fileWords.verify.notInFile],
+    [
+      { outcome: 'not-what-was-printed' } as const,
+      'here' as const,
+      fileWords.verify.notWhatWasPrinted,
+    ],
     [
       { outcome: 'damaged', refusal: { code: 'entry-changed' } } as const,
       'file' as const,
-      words.verify.altered,
+      fileWords.verify.altered,
     ],
   ])('is not good when %o', (verified, from, title) => {
     const found = findingsOfSheet(sheet, verified as never, from, nameOf); // as the verifier answers
     expect(found).toMatchObject({ isGood: false, title });
-    expect(found.checked).not.toContain(words.verify.entries(12));
+    expect(found.checked).not.toContain(fileWords.verify.entries(12));
   });
 
   test('whose code nobody here has signed says so', () => {
     const found = findingsOfSheet({ ...sheet, isSignedHere: false }, whole([]), 'here', nameOf);
-    expect(found.unchecked).toContain(words.verify.codeUnsigned);
+    expect(found.unchecked).toContain(fileWords.verify.codeUnsigned);
   });
 });
 
 describe('a day’s page', () => {
-  test.each<[string, Parameters<typeof findingsOfDay>[1], boolean, string]>([
-    ['its own backup', { root: day.root, isFile: true }, true, words.verify.underDay],
-    ['another file', { root: 'c'.repeat(64), isFile: true }, false, words.verify.notUnderDay],
-    ['the book as it is now', { root: day.root, isFile: false }, true, words.verify.sameAsNow],
-    [
-      'a book that went on',
-      { root: 'c'.repeat(64), isFile: false },
-      false,
-      words.verify.dayNeedsFile,
-    ],
-    ['nothing', undefined, false, words.verify.dayNeedsFile],
-  ])('against %s', (_, against, isGood, title) => {
-    expect(findingsOfDay(day, against)).toMatchObject({ isGood, title });
+  test.each<[string, string | undefined, boolean, string]>([
+    ['the book as it is now', day.root, true, fileWords.verify.sameAsNow],
+    ['a book that went on', 'c'.repeat(64), false, fileWords.verify.dayNeedsFile],
+    ['nothing', undefined, false, fileWords.verify.dayNeedsFile],
+  ])('against %s', (_, root, isGood, title) => {
+    expect(findingsOfDay(day, root)).toMatchObject({ isGood, title });
   });
 });
 
@@ -118,19 +118,56 @@ describe('a file', () => {
     picturesMissing: 1,
   } as const;
   const looked = (changes: Partial<FileLooked>): FileLooked =>
-    ({ good: [good], refused: [], newSigners: [], ...changes }) as FileLooked; // its file is not looked into here
+    ({
+      file: { manifest: { digest: { root: day.root, count: 3 } } },
+      good: [good],
+      refused: [],
+      newSigners: [],
+      ...changes,
+    }) as unknown as FileLooked; // of its file no more is looked at here
 
   test('that is whole says how much was checked and what was missing', () => {
     const found = findingsOfFile(looked({}), nameOf);
-    expect(found).toMatchObject({ isGood: true, title: words.verify.fileWhole(1) });
-    expect(found.checked).toContain(words.verify.pictures(2));
-    expect(found.unchecked).toContain(words.verify.picturesMissing(1));
+    expect(found).toMatchObject({ isGood: true, title: fileWords.verify.fileWhole(1) });
+    expect(found.checked).toContain(fileWords.verify.pictures(2));
+    expect(found.unchecked).toContain(fileWords.verify.picturesMissing(1));
+    expect(found.unchecked).toContain(fileWords.verify.endUnknown);
+  });
+
+  test('held against the page of its day is known to be whole to its end', () => {
+    const found = findingsOfDayInFile(day, looked({}), nameOf);
+    expect(found).toMatchObject({ isGood: true, title: fileWords.verify.underDay });
+    expect(found.checked).toContain(fileWords.verify.endPrinted);
+    expect(found.unchecked).not.toContain(fileWords.verify.endUnknown);
+  });
+
+  test('held against the page of another day, or damaged itself, is not', () => {
+    const other = { ...day, root: 'c'.repeat(64) };
+    expect(findingsOfDayInFile(other, looked({}), nameOf)).toMatchObject({
+      isGood: false,
+      title: fileWords.verify.notUnderDay,
+    });
+    const refused = [{ job: 'k', refusal: { code: 'record-plan-missing' } }];
+    expect(findingsOfDayInFile(day, looked({ refused }), nameOf).isGood).toBe(false);
+  });
+
+  test('says how it stands to what is held here, and counts signatures of many', () => {
+    const same = { ...good, standing: 'same' } as const;
+    const ahead = { ...good, standing: 'ahead' } as const;
+    const found = findingsOfFile(looked({ good: [same, same, ahead] }), nameOf);
+    expect(found.checked).toEqual(
+      expect.arrayContaining([
+        fileWords.verify.heldSame(2),
+        fileWords.verify.heldOther(1),
+        fileWords.verify.signatures(3),
+      ]),
+    );
   });
 
   test('with one record that is not says how many, and why', () => {
     const refusal = { code: 'record-log-damaged', damage: { code: 'entry-changed', seq: 4 } };
     const found = findingsOfFile(looked({ refused: [{ job: 'k', refusal }] }), nameOf);
-    expect(found).toMatchObject({ isGood: false, title: words.verify.filePartly(1, 2) });
+    expect(found).toMatchObject({ isGood: false, title: fileWords.verify.filePartly(1, 2) });
     expect(found.text).toContain('Entry 4');
   });
 
@@ -138,7 +175,7 @@ describe('a file', () => {
     const forged = { ...good, signatures: [signed('signature-wrong')] };
     expect(findingsOfFile(looked({ good: [good, forged] }), nameOf)).toMatchObject({
       isGood: false,
-      title: words.verify.filePartly(1, 2),
+      title: fileWords.verify.filePartly(1, 2),
     });
   });
 });
