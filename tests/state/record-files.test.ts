@@ -126,6 +126,31 @@ describe('a customer who was erased', () => {
   });
 });
 
+describe('a record whose signers nobody here knows', () => {
+  test(
+    'is unaltered all the same, and its signatures are said to be unchecked',
+    async () => {
+      const { app, storage } = createTestApp();
+      must(await app.restoreBackup(must(await app.lookAtFile(backup))));
+      for (const { id } of await storage.keys.all()) await storage.keys.remove(id);
+      expect(await app.checkLog(sealed)).toMatchObject({ ok: true });
+      const found = (await app.checkSignatures(sealed)).map(({ finding }) => finding);
+      expect(found).toEqual(Array(3).fill('signer-unknown'));
+      // With somebody else's keys under their names they are wrong, and that is damage.
+      const people = await storage.people.all();
+      const other = await demo.storage.keys.get('device');
+      await storage.keys.putAll(
+        people.map(({ id }) => ({ id: `person:${id}`, value: other?.value })),
+      );
+      expect(await app.checkLog(sealed)).toMatchObject({
+        ok: false,
+        refusal: { code: 'signature-wrong' },
+      });
+    },
+    patience,
+  );
+});
+
 describe('the code of a sheet', () => {
   test('proves the record that it was printed from, here and in a file', async () => {
     const read = must(await demo.app.readCode(` ${code.slice(0, 80)}\n${code.slice(80)} `));
