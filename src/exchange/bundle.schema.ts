@@ -2,7 +2,8 @@
 
 import * as z from 'zod/mini';
 import { roles } from '../engine/job';
-import { adapterSchema, figureSchema, wrenchSchema } from '../engine/torque';
+import { figureSchema } from '../engine/torque';
+import { keptToolSchema } from './kept-tool.schema';
 
 export const bundleFormat = 'standbook-records';
 export const bundleVersion = 1;
@@ -70,18 +71,7 @@ export const customersSchema = z.object({
 });
 
 export const shopSchema = z.object({
-  tools: z.array(
-    z.discriminatedUnion('kind', [
-      z.object({ id, kind: z.literal('wrench'), wrench: wrenchSchema }),
-      z.object({
-        id,
-        kind: z.literal('adapter'),
-        name: text,
-        adapter: adapterSchema,
-        wrench: z.exactOptional(text),
-      }),
-    ]),
-  ),
+  tools: z.array(keptToolSchema),
   figures: z.array(z.object({ id, make: text, model: text, joint: text, figure: figureSchema })),
 });
 

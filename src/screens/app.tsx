@@ -28,6 +28,15 @@ const ToolBoard = lazy(() =>
 const DayPage = lazy(() => import('./shop/day-page').then((m) => ({ default: m.DayPage })));
 const TakeIn = lazy(() => import('./shop/take-in').then((m) => ({ default: m.TakeIn })));
 const Verify = lazy(() => import('./records/verify').then((m) => ({ default: m.Verify })));
+const WrenchPage = lazy(() =>
+  import('./tool-board/wrench-page').then((m) => ({ default: m.WrenchPage })),
+);
+const CalibrationPage = lazy(() =>
+  import('./tool-board/calibration-page').then((m) => ({ default: m.CalibrationPage })),
+);
+const ReachBackPage = lazy(() =>
+  import('./tool-board/reach-back-page').then((m) => ({ default: m.ReachBackPage })),
+);
 const Walk = lazy(() => import('./walk/walk').then((m) => ({ default: m.Walk })));
 
 export function StandbookApp({ app }: { readonly app: App }) {
@@ -55,6 +64,13 @@ function Places() {
       <Route path="/" component={Rack} />
       <Route path="/goods-in" component={GoodsIn} />
       <Route path="/tool-board" component={ToolBoard} />
+      <Route path="/tool-board/:id">{({ id }) => <WrenchPage key={id} id={id} />}</Route>
+      <Route path="/tool-board/:id/calibration">
+        {({ id }) => <CalibrationPage key={id} id={id} />}
+      </Route>
+      <Route path="/tool-board/:id/bikes/:doubt">
+        {({ id, doubt }) => <ReachBackPage key={`${id} ${doubt}`} id={id} doubt={doubt} />}
+      </Route>
       <Route path="/records" component={Records} />
       <Route path="/records/verify" component={Verify} />
       <Route path="/shop" component={Shop} />

@@ -4,6 +4,7 @@ import { createStore } from 'zustand/vanilla';
 import { compareText } from '../engine/base';
 import type { Person, StorageRefusal } from '../storage/contract';
 import { createBackupStore } from './backup-state';
+import { watchCountedTools } from './counted-operations';
 import { filesWhenNeeded } from './files-when-needed';
 import { jobsWhenNeeded } from './jobs-when-needed';
 import type { AppPorts, Durability, OfferedUpdate } from './ports';
@@ -13,6 +14,7 @@ import type { App, DeviceActions, LivingData } from './services';
 import { createSession } from './session';
 import { createShopStore } from './shop';
 import { createShopActions } from './shop-actions';
+import { createToolActions } from './tool-actions';
 
 export function createApp(ports: AppPorts): App {
   const { waiting, ...living } = createLivingData(ports);
@@ -33,6 +35,7 @@ export function createApp(ports: AppPorts): App {
       ]);
       return createFileActions({ ...ports, recordFiles }, living.shop);
     }),
+    ...createToolActions(ports, person),
     ...createDeviceActions(ports, living, waiting),
   };
 }
@@ -58,12 +61,13 @@ function createLivingData(
   const durability = createStore<Durability>(() => ({ answer: 'unknown' }));
   void readDurability().then((answer) => durability.setState(answer));
 
+  const rack = createRowsStore(storage.watchRows, sortRows);
   return {
-    rack: createRowsStore(storage.watchRows, sortRows),
+    rack,
     people: createRowsStore(storage.people.watch, (rows) =>
       [...rows].sort((a, b) => compareText(a.name, b.name)),
     ),
-    tools: createRowsStore(storage.tools.watch, (rows) =>
+    tools: createRowsStore(watchCountedTools(storage.tools.watch, rack), (rows) =>
       [...rows].sort((a, b) => compareText(b.kind, a.kind) || compareText(a.id, b.id)),
     ),
     figures: createRowsStore(storage.figures.watch, (rows) =>

@@ -8,13 +8,15 @@ export type {
   Person,
   StorageRefusal,
   Tool,
+  ToolNote,
 } from '../storage/contract';
 export { type BackupState, backupDue, type LastBackup } from './backup-state';
+export { daysBetween, yearAfter } from './calendar-days';
 export { createApp } from './create-app';
 export type { DayPage } from './day-page';
 export type { DemoSeeds } from './demo-seeds';
 export type { DemoRefusal } from './demo-shop';
-export { figureKey, knownFigures } from './figure-book';
+export { figureKey, knownFigures, printedElsewhere } from './figure-book';
 export type {
   ChosenFolder,
   FilePlaces,
@@ -62,6 +64,13 @@ export type {
   ShopCatalogue,
 } from './ports';
 export { filterRows, type RackFilter, sortRows } from './rack';
+export type {
+  BikeInDoubt,
+  CallBack,
+  CalledBack,
+  JointInDoubt,
+  ReachedBack,
+} from './reach-back';
 export type { DayCode, PrintedCode, SheetCode } from './read-code';
 export type { Box } from './receive-boxes';
 export type { Rows, RowsStore } from './rows-store';
@@ -74,6 +83,7 @@ export type {
   LivingData,
   NobodyAtTheStand,
   ShopActions,
+  ToolActions,
 } from './services';
 export { type Preferences, type Session, type SessionStore, themes } from './session';
 export type { Shop, ShopStore } from './shop';
@@ -81,4 +91,14 @@ export type { SignatureChecked } from './signature-check';
 export type { HandingOver, SignRefusal } from './signing';
 export type { StartRefusal } from './start-job';
 export type { TakenIn } from './take-in-records';
+export type { NewAdapter, NewTool, WrenchDescription } from './tool-board';
+export type { Calibration } from './tool-calibration';
+export {
+  calledBackFor,
+  type Doubt,
+  doubtByKey,
+  doubtsOf,
+  needsCalibration,
+  type WrenchTool,
+} from './tool-doubts';
 export type { Verified } from './verify-record';

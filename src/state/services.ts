@@ -6,6 +6,7 @@ import type { Bike } from '../engine/bike';
 import type { LogDamaged, WholeLog } from '../engine/integrity';
 import type { JobState } from '../engine/job';
 import type { MarketRules } from '../engine/market';
+import type { ReachBackRefusal } from '../engine/torque';
 import type {
   Customer,
   JobRow,
@@ -42,6 +43,7 @@ import type {
   PhotoNotReadable,
   ShopCatalogue,
 } from './ports';
+import type { CallBack, CallBackRefusal, ReachedBack } from './reach-back';
 import type { CodeNotReadable, PrintedCode, SheetCode } from './read-code';
 import type { Box } from './receive-boxes';
 import type { RestoreRefusal } from './restore-backup';
@@ -52,6 +54,17 @@ import type { SignatureChecked } from './signature-check';
 import type { HandingOver, SignRefusal } from './signing';
 import type { StartRefusal } from './start-job';
 import type { TakenIn } from './take-in-records';
+import type {
+  ConditionChange,
+  ConditionRefusal,
+  NewAdapter,
+  NewTool,
+  ToolNameTaken,
+  WrenchDescription,
+} from './tool-board';
+import type { Calibration, CalibrationRefusal } from './tool-calibration';
+import type { ToolRefusal } from './tool-changes';
+import type { Doubt, WrenchTool } from './tool-doubts';
 import type { Verified } from './verify-record';
 import type { NotWritten } from './write-records';
 
@@ -62,6 +75,7 @@ export type JobMissing = { readonly code: 'job-missing' };
 export interface LivingData {
   readonly rack: RowsStore<JobRow>;
   readonly people: RowsStore<Person>;
+  /** With the operations of each wrench as they stand now: entered, and counted since. */
   readonly tools: RowsStore<Tool>;
   readonly figures: RowsStore<KnownFigure>;
   readonly session: SessionStore;
@@ -113,8 +127,6 @@ export interface JobActions {
 }
 
 export interface ShopActions {
-  saveTool(tool: Tool): Promise<Result<true, StorageRefusal>>;
-  removeTool(id: string): Promise<Result<true, StorageRefusal>>;
   saveFigure(figure: Omit<KnownFigure, 'id'>): Promise<Result<true, StorageRefusal>>;
   removeFigure(id: string): Promise<Result<true, StorageRefusal>>;
   addPerson(
@@ -183,6 +195,31 @@ export interface FileActions {
   dayPage(): Promise<Result<DayPage, StorageRefusal>>;
 }
 
+/** By whoever is at the stand: what happens to a tool is noted with who and when. */
+export interface ToolActions {
+  addTool(tool: NewTool): Promise<Result<true, StorageRefusal | ToolNameTaken | NobodyAtTheStand>>;
+  describeWrench(
+    id: string,
+    description: WrenchDescription,
+  ): Promise<Result<true, ToolRefusal | NobodyAtTheStand>>;
+  describeAdapter(adapter: NewAdapter): Promise<Result<true, ToolRefusal | NobodyAtTheStand>>;
+  retireAdapter(
+    id: string,
+    isRetired: boolean,
+  ): Promise<Result<true, ToolRefusal | NobodyAtTheStand>>;
+  changeCondition(
+    change: ConditionChange,
+  ): Promise<Result<true, ConditionRefusal | NobodyAtTheStand>>;
+  calibrate(calibration: Calibration): Promise<Result<true, CalibrationRefusal | NobodyAtTheStand>>;
+  /** Which bikes a doubt about a wrench concerns; reads only jobs on which it was used. */
+  reachBackFor(
+    tool: WrenchTool,
+    doubt: Doubt,
+    onProgress?: (done: number, of: number) => void,
+  ): Promise<Result<ReachedBack, StorageRefusal | ReachBackRefusal>>;
+  callBack(call: CallBack): Promise<Result<true, CallBackRefusal | NobodyAtTheStand>>;
+}
+
 export interface DeviceActions {
   printSheet(title: string): void;
   askToInstall(): Promise<'accepted' | 'dismissed' | 'not-offered'>;
@@ -193,7 +230,8 @@ export interface DeviceActions {
   keepAwake(): () => void;
   /** The text of a picked file. */
   readTextFile(file: Blob): Promise<Result<string, FileNotText>>;
-  onCode(listener: (code: string) => void): () => void;
+  /** What a scanner, or a wrench beside every field, types; until the answer is called. */
+  onCode(listener: (text: string) => void, by?: 'scanner' | 'wrench'): () => void;
   /** Whether this browser lets a page write into a folder. */
   readonly canChooseFolder: boolean;
   /** Only where the browser itself reads bar codes. */
@@ -202,4 +240,4 @@ export interface DeviceActions {
   newId(): string;
 }
 
-export type App = LivingData & JobActions & ShopActions & FileActions & DeviceActions;
+export type App = LivingData & JobActions & ShopActions & ToolActions & FileActions & DeviceActions;

@@ -23,6 +23,9 @@ const codes: Readonly<Record<Gate['code'], true>> = {
   'not-signed-as-checked': true,
   'already-signed-as-checked': true,
   'builder-cannot-check': true,
+  'apprentice-cannot-check': true,
+  'joints-unconfirmed': true,
+  'cannot-confirm-joint': true,
   'supervisor-only': true,
 };
 

@@ -6,6 +6,7 @@ import type { ClaimedTime } from '../integrity';
 import type { Adapter, Figure, Wrench } from '../torque';
 import type { HoldReason, Meaning, PartState } from './event.schema';
 import type { JobPlan } from './job-plan.schema';
+import type { BoltReading } from './pass-readings';
 
 export const roles = ['mechanic', 'apprentice', 'supervisor'] as const;
 export type Role = (typeof roles)[number];
@@ -71,7 +72,11 @@ export type Asked =
       readonly step: string;
       readonly pass: number;
       readonly wrench: Wrench;
+      /** What the part says, when this very pass confirms it. */
+      readonly figure?: Figure;
       readonly adapter?: Adapter & { readonly id: string; readonly name: string };
+      /** What the wrench showed, bolt by bolt, in the order in which it was read. */
+      readonly readings?: readonly BoltReading[];
     }
   | {
       readonly kind: 'take-measure';
@@ -90,6 +95,8 @@ export type Asked =
   | ({ readonly kind: 'raise-finding'; readonly at?: string } & NewFinding)
   | { readonly kind: 'close-finding'; readonly finding: string; readonly how: string }
   | { readonly kind: 'allow-finding'; readonly finding: string; readonly reason: string }
+  /** A second pair of eyes on a joint that somebody who is still learning has tightened. */
+  | { readonly kind: 'confirm-joint'; readonly joint: string }
   | { readonly kind: 'hold-job'; readonly for: HoldReason; readonly note: string }
   | { readonly kind: 'resume-job' }
   | { readonly kind: 'sign-built'; readonly signing: Signing }

@@ -5,6 +5,7 @@ import { disturb } from './disturb';
 import type { EventOf, JobEvent } from './event.schema';
 import type { Finding, JobState, Mark, StepMark } from './state';
 import { standingSignature, stepById, stepOfJoint } from './status';
+import { withFigure } from './tightening';
 
 type Evolvers = {
   [K in JobEvent['kind']]: (state: JobState, event: EventOf<K>, mark: Mark) => JobState;
@@ -58,19 +59,7 @@ const evolvers: Evolvers = {
       reason,
       disturbed: { ...mark, from: step, reason },
     }),
-  'figure-entered': (state, { joint, figure }) => ({
-    ...state,
-    joints: {
-      ...state.joints,
-      // Passes made to another figure say nothing about this one.
-      [joint]: {
-        passes: [],
-        stale: state.joints[joint]?.stale ?? false,
-        tightened: state.joints[joint]?.tightened,
-        figure,
-      },
-    },
-  }),
+  'figure-entered': (state, { joint, figure }) => withFigure(state, joint, figure),
   'pass-made': (state, { kind: _, v: __, ...pass }, mark) => {
     const joint = state.joints[pass.joint] ?? { passes: [], stale: false };
     return withBuilder(
@@ -106,11 +95,18 @@ const evolvers: Evolvers = {
             ],
             stale: false,
             tightened: { ...tightened, ...mark },
+            confirmed: undefined,
           },
         },
       },
       mark,
     );
+  },
+  'joint-confirmed': (state, { joint, tightened }, mark) => {
+    const held = state.joints[joint];
+    // Tightened again meanwhile, on another tablet: what was looked at is no longer there.
+    if (held?.tightened?.entry !== tightened) return state;
+    return { ...state, joints: { ...state.joints, [joint]: { ...held, confirmed: mark } } };
   },
   'measure-taken': takeMeasure,
   'point-looked-at': (state, { point, verdict, note }, mark) => ({

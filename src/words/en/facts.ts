@@ -4,7 +4,7 @@ import type { Unusual, Waiting } from '../../engine/job';
 import type { FigureSource } from '../../engine/torque';
 import type { Names } from '../names';
 import { holdNames, severities } from './terms';
-import { figure, plural } from './writing';
+import { figure, listed, plural } from './writing';
 
 export function waitingSentence(waiting: Waiting): string {
   switch (waiting.code) {
@@ -41,12 +41,23 @@ export function unusualSentence(unusual: Unusual, names: Names): string {
       return `${names.joint(unusual.joint)}: tightened to a usual range, accepted by ${names.person(unusual.acceptedBy)}`;
     case 'unusual-reopened':
       return `${names.step(unusual.step)}: done ${unusual.times} times${unusual.reason === '' ? '' : ` (${unusual.reason})`}`;
+    case 'unusual-learner-joint':
+      return unusual.confirmedBy === undefined
+        ? `${names.joint(unusual.joint)}: tightened by ${names.person(unusual.by)}, who is still learning; nobody has confirmed it yet`
+        : `${names.joint(unusual.joint)}: tightened by ${names.person(unusual.by)}, who is still learning; confirmed by ${names.person(unusual.confirmedBy)}`;
     case 'unusual-point-adjusted':
       return `${names.point(unusual.point)}: adjusted on the walk${unusual.note ? ` (${unusual.note})` : ''}`;
     case 'unusual-part-damaged':
       return `${names.part(unusual.part)}: came damaged${unusual.note ? ` (${unusual.note})` : ''}`;
     case 'unusual-measure-undecided':
       return `${names.step(unusual.at)}: ${figure(unusual.value)} is too near its limit to tell`;
+    case 'unusual-readings': {
+      const near = unusual.undecided.map(
+        (bolt) => `bolt ${bolt} read too near the end of its figure to tell`,
+      );
+      const above = unusual.above.map((bolt) => `bolt ${bolt} was once read above its figure`);
+      return `${names.joint(unusual.joint)}: ${listed([...near, ...above])}`;
+    }
     case 'unusual-carton':
       return `The carton came damaged: ${unusual.damage}`;
   }

@@ -198,3 +198,29 @@ describe('limits', () => {
     });
   });
 });
+
+describe('what a joint holds together', () => {
+  const rows = {
+    steps: [
+      { id: 'bar', joint: 'bar' },
+      { id: 'post', joint: 'post' },
+      { id: 'pedal', joint: 'pedal' },
+    ],
+    joints: [
+      { id: 'bar', clamps: ['steering.barMaterial'] },
+      { id: 'post', clamps: ['frame.material', 'seat.postMaterial'] },
+      { id: 'pedal' },
+    ],
+  };
+  const clampsOn = (bike: ReturnType<typeof bikeFrom>) =>
+    planOf(bike, rows).steps.map(({ joint }) => joint?.clamps);
+
+  test('[P15] is what the bike is described to be made of, and nothing where no question answers it', () => {
+    const bike = bikeFrom(mountainBike, {
+      frame: { material: 'titanium' },
+      steering: { barMaterial: 'carbon' },
+      seat: { postMaterial: 'unknown' },
+    });
+    expect(clampsOn(bike)).toEqual([['carbon'], ['titanium', 'unknown'], undefined]);
+  });
+});
