@@ -11,7 +11,7 @@ import { createPerform, type Perform, type Performed } from './perform';
 import type { AppPorts } from './ports';
 import { receiveBox, receiveDelivery } from './receive-boxes';
 import type { JobActions, LivingData, NobodyAtTheStand } from './services';
-import { checkSignatures, findingsByEntry } from './signature-check';
+import { checkSignatures, wrongSignatures } from './signature-check';
 import { handOver, sealCode, sign } from './signing';
 import { startJob } from './start-job';
 import { attempted } from './storage-refusals';
@@ -80,7 +80,7 @@ export function createJobActions(
       );
       if (!read.ok) return read;
       const [{ entries }, row] = read.value;
-      const signatures = findingsByEntry(await checkSignatures(ports, job));
+      const signatures = wrongSignatures(await checkSignatures(ports, job));
       return verifyLog(entries, { job, signatures, ...(row && { heads: row.heads }) });
     },
     checkSignatures: (job) => checkSignatures(ports, job),

@@ -50,16 +50,17 @@ export function checkSignaturesIn(
   return Promise.all(state.signatures.map((mark) => checked(verifies, job, state, mark)));
 }
 
-/** As the verifier of logs takes it: by entry, and what does not hold is wrong, whatever else it may be good for. */
-export function findingsByEntry(
+/**
+ * What the verifier of logs is told: a signature that does not hold is damage, whatever else it may be good for. One
+ * whose signer is not known here is none: it could not be checked, and that is told beside.
+ */
+export function wrongSignatures(
   checks: readonly SignatureChecked[],
 ): ReadonlyMap<string, SignatureFinding> {
-  return new Map(
-    checks.map(({ entry, finding }) => {
-      if (finding === 'good' || finding === 'good-by-its-file') return [entry, 'good'];
-      return [entry, finding === 'signer-unknown' ? finding : 'signature-wrong'];
-    }),
+  const wrong = checks.filter(
+    ({ finding }) => finding === 'signature-wrong' || finding === 'signature-of-something-else',
   );
+  return new Map(wrong.map(({ entry }) => [entry, 'signature-wrong']));
 }
 
 async function checked(

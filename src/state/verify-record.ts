@@ -7,7 +7,7 @@ import type { FileRefusal } from './file-ports';
 import type { FileLooked } from './look-at-file';
 import type { AppPorts } from './ports';
 import type { SheetCode } from './read-code';
-import { checkSignatures, findingsByEntry, type SignatureChecked } from './signature-check';
+import { checkSignatures, type SignatureChecked, wrongSignatures } from './signature-check';
 import { attempted } from './storage-refusals';
 
 export type Verified =
@@ -34,7 +34,7 @@ export async function verifyHeld(
     const { entries } = await ports.storage.log(job);
     if (row === undefined || entries.length === 0) return { outcome: 'not-here' };
     const checks = await checkSignatures(ports, job);
-    const signatures = findingsByEntry(checks);
+    const signatures = wrongSignatures(checks);
     const log = verifyLog(entries, { job, heads: row.heads, signatures });
     if (!log.ok) return { outcome: 'damaged', refusal: log.refusal };
     return row.frameNumber === frame

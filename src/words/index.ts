@@ -1,7 +1,7 @@
 /** words: every sentence a person reads, by language; complete over the engine's codes by type. */
 
+import { backupLabels } from './en/backup-labels';
 import { sourceSentence, unusualSentence, waitingSentence } from './en/facts';
-import { fileLabels } from './en/file-labels';
 import { jointLabels } from './en/joint-labels';
 import { labels } from './en/labels';
 import { otherRefusals } from './en/other-refusals';
@@ -38,7 +38,7 @@ export const words = {
   ...labels,
   ...signingLabels,
   ...shopLabels,
-  ...fileLabels,
+  ...backupLabels,
   toolBoard,
   calibration: calibrationLabels,
   reachBack: { ...reachBackLabels, chanceText },

@@ -3,6 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { type Browser, expect, type Page, test } from '@playwright/test';
 import { words } from '../../src/words';
+import { fileWords } from '../../src/words/file-words';
 import { goTo, openApp } from './app-in-a-browser';
 import { print } from './printed-sheet';
 
@@ -33,32 +34,32 @@ test('a shop moves to a fresh tablet, and a printed code is verified there witho
   const fresh = await freshTablet(browser);
   await openApp(fresh, '/');
   await fresh.getByRole('link', { name: words.rack.restore }).tap();
-  await fresh.getByLabel(words.takeIn.choose).last().setInputFiles(file);
-  await expect(fresh.getByText(words.takeIn.restoreText)).toBeVisible({ timeout: 30_000 });
-  await fresh.getByRole('button', { name: words.takeIn.restoreDemo }).tap();
-  await expect(fresh.getByText(words.takeIn.pinsText)).toBeVisible({ timeout: 30_000 });
+  await fresh.getByLabel(fileWords.takeIn.choose).last().setInputFiles(file);
+  await expect(fresh.getByText(fileWords.takeIn.restoreText)).toBeVisible({ timeout: 30_000 });
+  await fresh.getByRole('button', { name: fileWords.takeIn.restoreDemo }).tap();
+  await expect(fresh.getByText(fileWords.takeIn.pinsText)).toBeVisible({ timeout: 30_000 });
   await expect(fresh.getByText(words.app.demo)).toHaveCount(0);
 
   await fresh.getByRole('button', { name: 'Petra' }).tap();
   const dialog = fresh.getByRole('dialog');
   for (const digit of pin) await dialog.getByRole('button', { name: digit, exact: true }).tap();
-  await dialog.getByRole('button', { name: words.takeIn.pinButton }).tap();
+  await dialog.getByRole('button', { name: fileWords.takeIn.pinButton }).tap();
   await expect(dialog).toBeHidden({ timeout: 15_000 });
-  await fresh.getByRole('button', { name: words.takeIn.toRack }).tap();
+  await fresh.getByRole('button', { name: fileWords.takeIn.toRack }).tap();
   expect(await framesOf(fresh)).toEqual(frames);
 
   await fresh.context().setOffline(true);
   await goTo(fresh, '#/records/verify');
-  await fresh.getByLabel(words.verify.code, { exact: true }).fill(code ?? '');
-  await fresh.getByRole('button', { name: words.verify.check }).tap();
+  await fresh.getByLabel(fileWords.verify.code, { exact: true }).fill(code ?? '');
+  await fresh.getByRole('button', { name: fileWords.verify.check }).tap();
   await expect(fresh.getByRole('main').getByRole('status')).toContainText(
-    words.verify.wholeSincePrinted,
+    fileWords.verify.wholeSincePrinted,
   );
-  await expect(fresh.getByText(words.verify.codeSigned)).toBeVisible();
-  await expect(fresh.getByText(words.verify.clocks)).toBeVisible();
+  await expect(fresh.getByText(fileWords.verify.codeSigned)).toBeVisible();
+  await expect(fresh.getByText(fileWords.verify.clocks)).toBeVisible();
 
-  await fresh.getByRole('button', { name: words.verify.another }).tap();
-  await fresh.getByLabel(words.verify.file, { exact: true }).last().setInputFiles(file);
+  await fresh.getByRole('button', { name: fileWords.verify.another }).tap();
+  await fresh.getByLabel(fileWords.verify.file, { exact: true }).last().setInputFiles(file);
   await expect(fresh.getByRole('main').getByRole('status')).toContainText(
     /All \d+ records in this file are unaltered/,
     {
@@ -74,7 +75,7 @@ test('a file that was changed is refused in words, and the book stays as it is',
   await openApp(page, '/');
   const frames = await framesOf(page);
   await goTo(page, '#/shop/record-file');
-  const picked = page.getByLabel(words.takeIn.choose).last();
+  const picked = page.getByLabel(fileWords.takeIn.choose).last();
   for (const [name, bytes, sentence] of [
     ['letter.zip', Buffer.from('Dear shop'), words.refusal({ code: 'file-not-a-record-file' })],
     [
@@ -98,15 +99,17 @@ test('the day’s page prints its digest and a code that says the same', async (
   const root = (await digest.textContent())?.replaceAll(' ', '');
   const { code, text, pages } = await print(page, 'A4');
   expect(pages).toBe(1);
-  expect(text).toContain(words.dayPage.title);
+  expect(text).toContain(fileWords.dayPage.title);
   const [, payload = ''] = code?.split('.') ?? [];
   const said = JSON.parse(Buffer.from(payload, 'base64url').toString());
   expect(said).toMatchObject({ root });
 
   await goTo(page, '#/records/verify');
-  await page.getByLabel(words.verify.code, { exact: true }).fill(code ?? '');
-  await page.getByRole('button', { name: words.verify.check }).tap();
-  await expect(page.getByRole('main').getByRole('status')).toContainText(words.verify.sameAsNow);
+  await page.getByLabel(fileWords.verify.code, { exact: true }).fill(code ?? '');
+  await page.getByRole('button', { name: fileWords.verify.check }).tap();
+  await expect(page.getByRole('main').getByRole('status')).toContainText(
+    fileWords.verify.sameAsNow,
+  );
 });
 
 async function freshTablet(browser: Browser): Promise<Page> {

@@ -9,7 +9,6 @@ import { type WhatToWrite, writeRecords } from '../../src/state/write-records';
 import type { Storage } from '../../src/storage/contract';
 import { createMemoryStorage } from '../../src/storage/memory/memory-storage';
 import { createFixedClock, type FixedClock } from './fixed-clock';
-import { must } from './test-app';
 
 export interface Tablet {
   readonly device: string;
@@ -65,4 +64,9 @@ export async function heldBy({ storage }: Pick<Tablet, 'storage'>) {
     blobs: by(blobs, ({ digest }) => digest),
     customers: by(customers, ({ digest }) => digest),
   };
+}
+
+function must<T>(result: { ok: true; value: T } | { ok: false; refusal: unknown }): T {
+  if (!result.ok) throw new Error(`refused: ${JSON.stringify(result.refusal)}`);
+  return result.value;
 }

@@ -5,6 +5,7 @@ import { Link, useLocation } from 'wouter';
 import { useStore } from 'zustand';
 import { recordCode } from '../../engine/job';
 import { words } from '../../words';
+import { fileWords } from '../../words/file-words';
 import { useApp } from '../app-context';
 import { Button, Empty, Page, TextField, Working } from '../parts';
 import { routes } from '../routes';
@@ -25,7 +26,7 @@ export function Records() {
   return (
     <Page
       title={words.records.title}
-      beside={<Button onPress={() => go(routes.verify)}>{words.verify.link}</Button>}
+      beside={<Button onPress={() => go(routes.verify)}>{fileWords.verify.link}</Button>}
     >
       <TextField
         label={words.records.search}

@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import { words } from '../../words';
+import { fileWords } from '../../words/file-words';
 import { useApp } from '../app-context';
 import { Button, Notice } from '../parts';
 
@@ -15,14 +16,14 @@ export function SaveRecord({ job, name }: { readonly job: string; readonly name:
     setBusy(false);
     say(
       saved.ok
-        ? { isGood: true, text: words.verify.saved }
+        ? { isGood: true, text: fileWords.verify.saved }
         : { isGood: false, text: words.refusal({ ...saved.refusal }) },
     );
   };
   return (
     <>
       <Button busy={isBusy} onPress={() => void save()}>
-        {words.verify.save}
+        {fileWords.verify.save}
       </Button>
       {said !== undefined && (
         <Notice as={said.isGood ? 'status' : 'alert'}>

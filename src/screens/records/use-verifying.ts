@@ -3,8 +3,15 @@
 import { useCallback, useState } from 'react';
 import type { FileLooked, PrintedCode } from '../../state';
 import { words } from '../../words';
+import { fileWords } from '../../words/file-words';
 import { useApp, useNames } from '../app-context';
-import { type Findings, findingsOfDay, findingsOfFile, findingsOfSheet } from './verify-findings';
+import {
+  type Findings,
+  findingsOfDay,
+  findingsOfDayInFile,
+  findingsOfFile,
+  findingsOfSheet,
+} from './verify-findings';
 
 interface Given {
   readonly code?: PrintedCode;
@@ -21,7 +28,7 @@ export function useVerifying() {
 
   async function hold(now: Given): Promise<void> {
     setGiven(now);
-    setWorking(words.verify.checking);
+    setWorking(fileWords.verify.checking);
     setFindings(await found(now));
     setWorking(undefined);
   }
@@ -31,10 +38,9 @@ export function useVerifying() {
       file?.file.people.people.find((person) => person.id === id)?.name ?? nameHere(id);
     if (code === undefined) return file && findingsOfFile(file, nameOf);
     if (code.kind === 'day') {
-      if (file !== undefined)
-        return findingsOfDay(code, { root: file.file.manifest.digest.root, isFile: true });
+      if (file !== undefined) return findingsOfDayInFile(code, file, nameOf);
       const now = await app.dayPage();
-      return findingsOfDay(code, now.ok ? { root: now.value.root, isFile: false } : undefined);
+      return findingsOfDay(code, now.ok ? now.value.root : undefined);
     }
     if (file !== undefined)
       return findingsOfSheet(code, await app.verifyInFile(file, code), 'file', nameOf);
@@ -53,9 +59,9 @@ export function useVerifying() {
 
   async function openFile(picked: File): Promise<void> {
     setProblem(undefined);
-    setWorking(words.takeIn.opening);
+    setWorking(fileWords.takeIn.opening);
     const file = await app.lookAtFile(picked, (done, of) =>
-      setWorking(words.takeIn.looking(done, of)),
+      setWorking(fileWords.takeIn.looking(done, of)),
     );
     setWorking(undefined);
     if (!file.ok) return setProblem(words.refusal({ ...file.refusal }));

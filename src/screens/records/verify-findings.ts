@@ -10,6 +10,7 @@ import type {
   Verified,
 } from '../../state';
 import { words } from '../../words';
+import { fileWords } from '../../words/file-words';
 
 export interface Findings {
   readonly isGood: boolean;
@@ -21,7 +22,7 @@ export interface Findings {
 
 type NameOf = (person: string) => string;
 
-const always = [words.verify.clocks, words.verify.truth];
+const always = [fileWords.verify.clocks, fileWords.verify.truth];
 
 /** A sheet's code held against one record, on this tablet or in a file. */
 export function findingsOfSheet(
@@ -32,12 +33,12 @@ export function findingsOfSheet(
 ): Findings {
   const by = signerOfCode(code);
   if (verified.outcome === 'not-here')
-    return open(from === 'here' ? words.verify.notHere : words.verify.notInFile, by);
+    return open(from === 'here' ? fileWords.verify.notHere : fileWords.verify.notInFile, by);
   if (verified.outcome === 'not-what-was-printed')
     return {
       isGood: false,
-      title: words.verify.notWhatWasPrinted,
-      text: words.verify.notWhatWasPrintedText,
+      title: fileWords.verify.notWhatWasPrinted,
+      text: fileWords.verify.notWhatWasPrintedText,
       checked: by.checked,
       unchecked: by.unchecked,
     };
@@ -46,11 +47,12 @@ export function findingsOfSheet(
   const signed = signaturesSaid(signatures, nameOf);
   return {
     isGood: signed.isGood,
-    title: signed.isGood ? words.verify.wholeSincePrinted : words.verify.altered,
+    title: signed.isGood ? fileWords.verify.wholeSincePrinted : fileWords.verify.altered,
     checked: [
-      words.verify.entries(entries),
-      ...(after > 0 ? [words.verify.after(after)] : []),
-      ...(beside > 0 ? [words.verify.beside(beside)] : []),
+      fileWords.verify.entries(entries),
+      fileWords.verify.endPrinted,
+      ...(after > 0 ? [fileWords.verify.after(after)] : []),
+      ...(beside > 0 ? [fileWords.verify.beside(beside)] : []),
       ...signed.checked,
       ...by.checked,
     ],
@@ -67,40 +69,61 @@ export function findingsOfFile({ good, refused }: FileLooked, nameOf: NameOf): F
   const entries = sum(good, (record) => record.entries);
   const missing = sum(good, (record) => record.picturesMissing);
   const pictures = sum(good, (record) => record.pictures);
+  const known = sum(good, ({ signatures }) => signatures.filter(isKnown).length);
   const said = good.length === 1 ? signed : signed.filter((record) => !record.isGood);
   return {
     isGood,
     title: isGood
-      ? words.verify.fileWhole(good.length)
-      : words.verify.filePartly(bad, good.length + refused.length),
+      ? fileWords.verify.fileWhole(good.length)
+      : fileWords.verify.filePartly(bad, good.length + refused.length),
     ...(refused[0] && { text: words.refusal({ ...refused[0].refusal }) }),
     checked: [
-      words.verify.entries(entries),
-      words.verify.end,
-      ...(pictures > 0 ? [words.verify.pictures(pictures)] : []),
+      fileWords.verify.entries(entries),
+      fileWords.verify.end,
+      ...(pictures > 0 ? [fileWords.verify.pictures(pictures)] : []),
+      ...besideHeld(good),
+      ...(good.length > 1 && known > 0 ? [fileWords.verify.signatures(known)] : []),
       ...said.flatMap(({ checked }) => checked),
     ],
     unchecked: [
       ...(only !== undefined && good.length === 1 ? (signed[0]?.unchecked ?? []) : unsure(good)),
-      ...(missing > 0 ? [words.verify.picturesMissing(missing)] : []),
+      ...(missing > 0 ? [fileWords.verify.picturesMissing(missing)] : []),
+      fileWords.verify.endUnknown,
       ...always,
     ],
   };
 }
 
-/** A day's page against a file, or against what this tablet holds now. */
-export function findingsOfDay(
-  code: DayCode,
-  against: { readonly root: string; readonly isFile: boolean } | undefined,
-): Findings {
+/** A day's page against a file: what the page proves is where each log ended, which no file can prove of itself. */
+export function findingsOfDayInFile(code: DayCode, looked: FileLooked, nameOf: NameOf): Findings {
   const by = signerOfCode(code);
-  const isSame = against?.root === code.root;
-  if (!isSame && against?.isFile)
-    return { isGood: false, title: words.verify.notUnderDay, checked: [], unchecked: by.unchecked };
-  if (!isSame) return open(words.verify.dayNeedsFile, by);
+  const file = findingsOfFile(looked, nameOf);
+  if (!file.isGood) return file;
+  if (looked.file.manifest.digest.root !== code.root)
+    return {
+      isGood: false,
+      title: fileWords.verify.notUnderDay,
+      checked: [],
+      unchecked: by.unchecked,
+    };
   return {
     isGood: true,
-    title: against.isFile ? words.verify.underDay : words.verify.sameAsNow,
+    title: fileWords.verify.underDay,
+    checked: [...file.checked, fileWords.verify.endPrinted, ...by.checked],
+    unchecked: [
+      ...by.unchecked,
+      ...file.unchecked.filter((sentence) => sentence !== fileWords.verify.endUnknown),
+    ],
+  };
+}
+
+/** A day's page against what this tablet holds now, where that could be read. */
+export function findingsOfDay(code: DayCode, rootNow: string | undefined): Findings {
+  const by = signerOfCode(code);
+  if (rootNow !== code.root) return open(fileWords.verify.dayNeedsFile, by);
+  return {
+    isGood: true,
+    title: fileWords.verify.sameAsNow,
     checked: by.checked,
     unchecked: [...by.unchecked, ...always],
   };
@@ -117,13 +140,13 @@ function open(title: string, { checked, unchecked }: Said): Findings {
 
 function altered(refusal: { readonly code: string }, by: Said): Findings {
   const text = words.refusal({ ...refusal });
-  return { isGood: false, title: words.verify.altered, text, ...by };
+  return { isGood: false, title: fileWords.verify.altered, text, ...by };
 }
 
 function signerOfCode({ isSignedHere }: PrintedCode): Said {
   return isSignedHere
-    ? { checked: [words.verify.codeSigned], unchecked: [] }
-    : { checked: [], unchecked: [words.verify.codeUnsigned] };
+    ? { checked: [fileWords.verify.codeSigned], unchecked: [] }
+    : { checked: [], unchecked: [fileWords.verify.codeUnsigned] };
 }
 
 function signaturesSaid(
@@ -134,14 +157,16 @@ function signaturesSaid(
   const unchecked: string[] = [];
   let isGood = true;
   for (const { meaning, by, name, finding } of signatures) {
-    const what = words.verify.meanings[meaning];
+    const what = fileWords.verify.meanings[meaning];
     const who = name ?? nameOf(by);
-    if (finding === 'good') checked.push(words.verify.signedBy(what, who));
-    else if (finding === 'good-by-its-file') unchecked.push(words.verify.signedByFile(what, who));
-    else if (finding === 'signer-unknown') unchecked.push(words.verify.signerUnknown(what, who));
+    if (finding === 'good') checked.push(fileWords.verify.signedBy(what, who));
+    else if (finding === 'good-by-its-file')
+      unchecked.push(fileWords.verify.signedByFile(what, who));
+    else if (finding === 'signer-unknown')
+      unchecked.push(fileWords.verify.signerUnknown(what, who));
     else {
       isGood = false;
-      checked.push(words.verify.signatureWrong(what, who));
+      checked.push(fileWords.verify.signatureWrong(what, who));
     }
   }
   return { isGood, checked, unchecked };
@@ -151,11 +176,25 @@ function signaturesSaid(
 function unsure(good: readonly GoodRecord[]): readonly string[] {
   const said = new Set<string>();
   for (const { meaning, by, name, finding } of good.flatMap(({ signatures }) => signatures)) {
-    const what = words.verify.meanings[meaning];
-    if (finding === 'good-by-its-file') said.add(words.verify.signedByFile(what, name ?? by));
-    if (finding === 'signer-unknown') said.add(words.verify.signerUnknown(what, name ?? by));
+    const what = fileWords.verify.meanings[meaning];
+    if (finding === 'good-by-its-file') said.add(fileWords.verify.signedByFile(what, name ?? by));
+    if (finding === 'signer-unknown') said.add(fileWords.verify.signerUnknown(what, name ?? by));
   }
   return [...said];
+}
+
+function isKnown({ finding }: SignatureChecked): boolean {
+  return finding === 'good';
+}
+
+/** How the file's records stand to those that this tablet holds itself. */
+function besideHeld(good: readonly GoodRecord[]): readonly string[] {
+  const same = good.filter(({ standing }) => standing === 'same').length;
+  const other = good.filter(({ standing }) => standing !== 'same' && standing !== 'new').length;
+  return [
+    ...(same > 0 ? [fileWords.verify.heldSame(same)] : []),
+    ...(other > 0 ? [fileWords.verify.heldOther(other)] : []),
+  ];
 }
 
 function sum(records: readonly GoodRecord[], count: (record: GoodRecord) => number): number {

@@ -3,6 +3,7 @@
 import { useEffect, useRef, useState } from 'react';
 import type { PrintedCode } from '../../state';
 import { words } from '../../words';
+import { fileWords } from '../../words/file-words';
 import { useApp } from '../app-context';
 import { Button, FilePicker, Notice, Page, TextField, Working } from '../parts';
 import styles from './records.module.css';
@@ -21,18 +22,18 @@ export function Verify() {
   async function readPicture(picked: File): Promise<void> {
     const codes = await picturesCodes(picked, scanPicture);
     const [code] = codes;
-    if (code === undefined) return say(words.verify.noCode);
+    if (code === undefined) return say(fileWords.verify.noCode);
     setText(code);
     await readCode(code);
   }
 
   return (
-    <Page title={words.verify.title}>
+    <Page title={fileWords.verify.title}>
       <div className={styles.verify}>
-        <p>{words.verify.text}</p>
+        <p>{fileWords.verify.text}</p>
         <TextField
-          label={words.verify.code}
-          hint={words.verify.codeHint}
+          label={fileWords.verify.code}
+          hint={fileWords.verify.codeHint}
           value={text}
           onChange={setText}
           lines={3}
@@ -41,11 +42,11 @@ export function Verify() {
         />
         <div className={styles.buttons}>
           <Button tone="solid" busy={working !== undefined} onPress={() => void readCode(text)}>
-            {words.verify.check}
+            {fileWords.verify.check}
           </Button>
           {scanPicture !== undefined && (
             <FilePicker accept="image/*" onPick={(file) => void readPicture(file)}>
-              {words.verify.picture}
+              {fileWords.verify.picture}
             </FilePicker>
           )}
           <FilePicker
@@ -53,7 +54,7 @@ export function Verify() {
             busy={working !== undefined}
             onPick={(file) => void openFile(file)}
           >
-            {words.verify.file}
+            {fileWords.verify.file}
           </FilePicker>
           {(given.code !== undefined || given.file !== undefined) && (
             <Button
@@ -62,7 +63,7 @@ export function Verify() {
                 beginAgain();
               }}
             >
-              {words.verify.another}
+              {fileWords.verify.another}
             </Button>
           )}
         </div>
@@ -87,8 +88,8 @@ function Shown({ findings: { isGood, title, text, checked, unchecked } }: { find
           <strong>{title}</strong> {text}
         </p>
       </Notice>
-      <List title={words.verify.checked} items={checked} />
-      <List title={words.verify.unchecked} items={unchecked} />
+      <List title={fileWords.verify.checked} items={checked} />
+      <List title={fileWords.verify.unchecked} items={unchecked} />
     </>
   );
 }
@@ -109,8 +110,8 @@ function List({ title, items }: { readonly title: string; readonly items: readon
 
 function saidBy(code: PrintedCode): string {
   return code.kind === 'sheet'
-    ? words.verify.sheetSays(code.frame, words.date(code.on))
-    : words.verify.daySays(code.shop, code.count, words.date(code.on));
+    ? fileWords.verify.sheetSays(code.frame, words.date(code.on))
+    : fileWords.verify.daySays(code.shop, code.count, words.date(code.on));
 }
 
 async function picturesCodes(

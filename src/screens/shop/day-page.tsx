@@ -5,6 +5,7 @@ import { recordCode } from '../../engine/job';
 import { Qr } from '../../print';
 import type { DayPage as Day } from '../../state';
 import { words } from '../../words';
+import { fileWords } from '../../words/file-words';
 import { useApp } from '../app-context';
 import { Button, Notice, Working } from '../parts';
 import styles from './day-page.module.css';
@@ -22,10 +23,13 @@ export function DayPage() {
   return (
     <main className={styles.page}>
       <div className={styles.tools} data-on-screen-only>
-        <p>{words.dayPage.text}</p>
+        <p>{fileWords.dayPage.text}</p>
         {day !== undefined && (
-          <Button tone="solid" onPress={() => app.printSheet(`${words.dayPage.title} ${day.on}`)}>
-            {words.dayPage.print}
+          <Button
+            tone="solid"
+            onPress={() => app.printSheet(`${fileWords.dayPage.title} ${day.on}`)}
+          >
+            {fileWords.dayPage.print}
           </Button>
         )}
       </div>
@@ -34,7 +38,7 @@ export function DayPage() {
           <p>{problem}</p>
         </Notice>
       )}
-      {day === undefined && problem === undefined && <Working>{words.verify.checking}</Working>}
+      {day === undefined && problem === undefined && <Working>{fileWords.verify.checking}</Working>}
       {day !== undefined && <Printed day={day} />}
     </main>
   );
@@ -44,22 +48,22 @@ function Printed({ day: { shop, on, at, root, count, touched, code } }: { readon
   return (
     <article className={styles.sheet}>
       <h1>
-        {words.dayPage.title} · {words.date(on)}
+        {fileWords.dayPage.title} · {words.date(on)}
       </h1>
       <p>{shop}</p>
       {code !== undefined && (
         <div className={styles.code}>
-          <Qr text={code} title={words.dayPage.code} />
+          <Qr text={code} title={fileWords.dayPage.code} />
         </div>
       )}
-      <h2>{words.dayPage.digest}</h2>
+      <h2>{fileWords.dayPage.digest}</h2>
       <p className={styles.digest}>{grouped(root)}</p>
-      <p>{words.dayPage.over(count, words.time(at))}</p>
-      <h2>{words.dayPage.worked}</h2>
-      {touched.length === 0 && <p>{words.dayPage.none}</p>}
+      <p>{fileWords.dayPage.over(count, words.time(at))}</p>
+      <h2>{fileWords.dayPage.worked}</h2>
+      {touched.length === 0 && <p>{fileWords.dayPage.none}</p>}
       {touched.length > 0 && <Touched rows={touched} />}
-      <p className={styles.how}>{words.dayPage.how}</p>
-      <p className={styles.signed}>{words.dayPage.signed}</p>
+      <p className={styles.how}>{fileWords.dayPage.how}</p>
+      <p className={styles.signed}>{fileWords.dayPage.signed}</p>
     </article>
   );
 }
@@ -69,11 +73,11 @@ function Touched({ rows }: { readonly rows: Day['touched'] }) {
     <table>
       <thead>
         <tr>
-          <th>{words.dayPage.frame}</th>
-          <th>{words.dayPage.bike}</th>
-          <th>{words.dayPage.record}</th>
-          <th>{words.dayPage.state}</th>
-          <th>{words.dayPage.end}</th>
+          <th>{fileWords.dayPage.frame}</th>
+          <th>{fileWords.dayPage.bike}</th>
+          <th>{fileWords.dayPage.record}</th>
+          <th>{fileWords.dayPage.state}</th>
+          <th>{fileWords.dayPage.end}</th>
         </tr>
       </thead>
       <tbody>

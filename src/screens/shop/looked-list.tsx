@@ -2,6 +2,7 @@
 
 import type { FileLooked } from '../../state';
 import { words } from '../../words';
+import { fileWords } from '../../words/file-words';
 import styles from './shop.module.css';
 
 /** A whole shop would be a long page; the rest is counted. */
@@ -13,7 +14,7 @@ export function LookedList({ looked: { good, refused } }: { readonly looked: Fil
     <>
       {refused.length > 0 && (
         <section>
-          <h2>{words.takeIn.bad(refused.length)}</h2>
+          <h2>{fileWords.takeIn.bad(refused.length)}</h2>
           <ul className={styles.people}>
             {refused.slice(0, shownAtMost).map(({ job, refusal }) => (
               <li key={job} className={styles.found}>
@@ -24,7 +25,7 @@ export function LookedList({ looked: { good, refused } }: { readonly looked: Fil
         </section>
       )}
       <section>
-        <h2>{words.takeIn.good(good.length)}</h2>
+        <h2>{fileWords.takeIn.good(good.length)}</h2>
         <ul className={styles.people}>
           {news.slice(0, shownAtMost).map(({ job, frameNumber, make, model, standing, added }) => (
             <li key={job} className={styles.found}>
@@ -32,7 +33,7 @@ export function LookedList({ looked: { good, refused } }: { readonly looked: Fil
               <span>
                 {make} {model}
               </span>
-              <span>{words.takeIn.standing[standing](added)}</span>
+              <span>{fileWords.takeIn.standing[standing](added)}</span>
             </li>
           ))}
         </ul>

@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { useStore } from 'zustand';
 import type { Person } from '../../state';
 import { words } from '../../words';
+import { fileWords } from '../../words/file-words';
 import { useApp } from '../app-context';
 import { Button, Dialog, Notice, NumberPad } from '../parts';
 import styles from './shop.module.css';
@@ -14,13 +15,13 @@ export function NewPins() {
   const [asking, ask] = useState<Person>();
   return (
     <section>
-      <h2>{words.takeIn.pins}</h2>
-      <p>{words.takeIn.pinsText}</p>
+      <h2>{fileWords.takeIn.pins}</h2>
+      <p>{fileWords.takeIn.pinsText}</p>
       <div className={styles.buttons}>
         {people.map((person) => (
           <Button
             key={person.id}
-            {...(chosen.has(person.id) && { detail: words.takeIn.pinKept })}
+            {...(chosen.has(person.id) && { detail: fileWords.takeIn.pinKept })}
             onPress={() => ask(person)}
           >
             {person.name}
@@ -49,7 +50,7 @@ function PinFor({ person, onKept, onClose }: PinForProps) {
   const [pin, setPin] = useState('');
   const [isBusy, setBusy] = useState(false);
   const [problem, setProblem] = useState<string>();
-  const label = words.takeIn.pinFor(person.name);
+  const label = fileWords.takeIn.pinFor(person.name);
   const keep = async () => {
     setBusy(true);
     const kept = await app.choosePin(person.id, pin);
@@ -66,7 +67,7 @@ function PinFor({ person, onKept, onClose }: PinForProps) {
       onClose={onClose}
       actions={
         <Button tone="solid" busy={isBusy} onPress={() => void keep()}>
-          {words.takeIn.pinButton}
+          {fileWords.takeIn.pinButton}
         </Button>
       }
     >

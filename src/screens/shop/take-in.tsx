@@ -4,6 +4,7 @@ import { useLocation } from 'wouter';
 import { useStore } from 'zustand';
 import type { FileLooked, TakenIn } from '../../state';
 import { words } from '../../words';
+import { fileWords } from '../../words/file-words';
 import { useApp } from '../app-context';
 import { Button, FilePicker, Notice, Page, Working } from '../parts';
 import { routes } from '../routes';
@@ -16,9 +17,9 @@ export function TakeIn() {
   const { looked, older, taken, isRestored, problem, working, look, take, restore, restoreOlder } =
     useTakingIn();
   return (
-    <Page title={words.takeIn.title}>
+    <Page title={fileWords.takeIn.title}>
       <div className={styles.keeping}>
-        <p>{words.takeIn.text}</p>
+        <p>{fileWords.takeIn.text}</p>
         <div className={styles.buttons}>
           <FilePicker
             tone={looked === undefined && taken === undefined ? 'solid' : 'plain'}
@@ -26,7 +27,7 @@ export function TakeIn() {
             busy={working !== undefined}
             onPick={(file) => void look(file)}
           >
-            {words.takeIn.choose}
+            {fileWords.takeIn.choose}
           </FilePicker>
         </div>
         {working !== undefined && <Working>{working}</Working>}
@@ -42,12 +43,12 @@ export function TakeIn() {
           <Notice
             actions={
               <Button tone="solid" onPress={() => void restoreOlder()}>
-                {words.takeIn.restore}
+                {fileWords.takeIn.restore}
               </Button>
             }
           >
             <p>
-              {words.takeIn.older} {words.takeIn.olderText}
+              {fileWords.takeIn.older} {fileWords.takeIn.olderText}
             </p>
           </Notice>
         )}
@@ -72,31 +73,31 @@ function Looked({ looked, onTake, onRestore }: LookedProps) {
   const { shop, at, scope } = file.manifest;
   const canRestore = scope === 'shop' && (isDemo || isEmpty || isBrokenOff) && good.length > 0;
   const added = good.filter(({ standing }) => standing !== 'same' && standing !== 'behind').length;
-  const name = shop.name === '' ? words.takeIn.fromNobody : shop.name;
-  const signers = newSigners.map((signer) => signer || words.takeIn.ofADevice);
+  const name = shop.name === '' ? fileWords.takeIn.fromNobody : shop.name;
+  const signers = newSigners.map((signer) => signer || fileWords.takeIn.ofADevice);
   return (
     <>
-      <p>{words.takeIn.from(name, `${words.date(at)}, ${words.time(at)}`)}</p>
+      <p>{fileWords.takeIn.from(name, `${words.date(at)}, ${words.time(at)}`)}</p>
       {newSigners.length > 0 && (
         <Notice>
-          <p>{words.takeIn.newSigners(words.writing.listed([...new Set(signers)]))}</p>
+          <p>{fileWords.takeIn.newSigners(words.writing.listed([...new Set(signers)]))}</p>
         </Notice>
       )}
       <LookedList looked={looked} />
-      {canRestore && <p>{words.takeIn.restoreText}</p>}
+      {canRestore && <p>{fileWords.takeIn.restoreText}</p>}
       <div className={styles.buttons}>
         {canRestore && (
           <Button tone="solid" onPress={() => void onRestore()}>
-            {isDemo ? words.takeIn.restoreDemo : words.takeIn.restore}
+            {isDemo ? fileWords.takeIn.restoreDemo : fileWords.takeIn.restore}
           </Button>
         )}
         {!canRestore && added > 0 && (
           <Button tone="solid" onPress={() => void onTake()}>
-            {words.takeIn.take(added)}
+            {fileWords.takeIn.take(added)}
           </Button>
         )}
       </div>
-      {!canRestore && added === 0 && good.length > 0 && <p>{words.takeIn.nothing}</p>}
+      {!canRestore && added === 0 && good.length > 0 && <p>{fileWords.takeIn.nothing}</p>}
     </>
   );
 }
@@ -109,13 +110,13 @@ function Taken({ taken, isRestored }: { readonly taken: TakenIn; readonly isRest
       <Notice as="status">
         <p>
           {isRestored
-            ? words.takeIn.restored(fresh + grown + known)
-            : words.takeIn.taken(fresh, grown, known)}
+            ? fileWords.takeIn.restored(fresh + grown + known)
+            : fileWords.takeIn.taken(fresh, grown, known)}
         </p>
       </Notice>
       {refused.length > 0 && (
         <Notice as="alert">
-          <p>{words.takeIn.refusedNow(refused.length)}</p>
+          <p>{fileWords.takeIn.refusedNow(refused.length)}</p>
           {refused.map(({ job, refusal }) => (
             <p key={job}>{words.refusal({ ...refusal })}</p>
           ))}
@@ -123,7 +124,7 @@ function Taken({ taken, isRestored }: { readonly taken: TakenIn; readonly isRest
       )}
       {isRestored && <NewPins />}
       <div className={styles.buttons}>
-        <Button onPress={() => go(routes.rack)}>{words.takeIn.toRack}</Button>
+        <Button onPress={() => go(routes.rack)}>{fileWords.takeIn.toRack}</Button>
       </div>
     </>
   );

@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import type { FileLooked, TakenIn } from '../../state';
 import { words } from '../../words';
+import { fileWords } from '../../words/file-words';
 import { useApp } from '../app-context';
 
 export function useTakingIn() {
@@ -19,11 +20,11 @@ export function useTakingIn() {
     setOlder(undefined);
     setTaken(undefined);
     setProblem(undefined);
-    setWorking(words.takeIn.opening);
+    setWorking(fileWords.takeIn.opening);
     if (await isJson(file)) setOlder(file);
     else {
       const answer = await app.lookAtFile(file, (done, of) =>
-        setWorking(words.takeIn.looking(done, of)),
+        setWorking(fileWords.takeIn.looking(done, of)),
       );
       if (answer.ok) setLooked(answer.value);
       else setProblem(words.refusal({ ...answer.refusal }));
@@ -33,7 +34,7 @@ export function useTakingIn() {
 
   async function restoreOlder(): Promise<void> {
     if (older === undefined) return;
-    setWorking(words.takeIn.opening);
+    setWorking(fileWords.takeIn.opening);
     const restored = await app.restoreOlderCopy(older);
     setWorking(undefined);
     setOlder(undefined);
@@ -53,7 +54,7 @@ export function useTakingIn() {
   }
 
   function tellTaking(done: number, of: number): void {
-    setWorking(words.takeIn.taking(done, of));
+    setWorking(fileWords.takeIn.taking(done, of));
   }
 
   function finish(

@@ -1,34 +1,10 @@
-/** Labels of backups, record files, the day's page and the place where records are verified, in English. */
+/** Labels of record files, the day's page and the place where records are verified, in English. */
 
 import { plural } from './writing';
 
 const entry = (count: number) => plural(count, 'entry', 'entries');
 
-export const fileLabels = {
-  backup: {
-    title: 'Backup',
-    text: 'One file with every record, photo and person of this shop, to keep on another device. It holds customers’ names: keep it where such things belong.',
-    save: 'Save a backup',
-    saveInto: (folder: string) => `Save a backup into ${folder}`,
-    choose: 'Choose a folder',
-    chooseAnother: 'Choose another folder',
-    chosen: (folder: string) => `Backups go into the folder ${folder}.`,
-    saving: (done: number, of: number) => `Writing record ${done} of ${of}`,
-    starting: 'Writing the backup',
-    saved: (records: number, size: string) =>
-      `${plural(records, 'record')} in one file of ${size}.`,
-    inDownloads: 'It is in your downloads.',
-    last: (when: string, records: number) =>
-      `Last backup: ${when}, with ${plural(records, 'record')}.`,
-    never: 'No backup has been taken yet.',
-    dueAfter: (days: number) =>
-      `The last backup is ${plural(days, 'day')} old, and work has been done since.`,
-    open: 'Open a record file',
-    day: 'The day’s page',
-    unfinished:
-      'A backup was being restored and the work was broken off. Open the same file again to finish it.',
-    toBackup: 'To the backup',
-  },
+export const recordFileLabels = {
   takeIn: {
     title: 'Record file',
     text: 'Records from another tablet, or a backup. Everything in the file is verified before anything is kept.',
@@ -112,7 +88,20 @@ export const fileLabels = {
     unchecked: 'What could not be checked',
     entries: (count: number) =>
       `Every digest and link of ${entry(count)}: nothing was changed, left out, moved or slipped in.`,
-    end: 'The end of the log is the one that was written down: nothing was cut off.',
+    end: 'Each log ends where the file says it does.',
+    endUnknown:
+      'That no end was cut off before the file was written: only a code that was printed earlier, of a sheet or a day’s page, can show that.',
+    endPrinted: 'Everything that stood in the record when the code was printed stands in it still.',
+    signatures: (count: number) =>
+      `${plural(count, 'signature')}, each with a key that this tablet knows.`,
+    heldSame: (count: number) =>
+      count === 1
+        ? 'It is the same as the record held here.'
+        : `${count} records are the same as those held here.`,
+    heldOther: (count: number) =>
+      count === 1
+        ? 'The record held here is further on, or not as far; nothing in them contradicts the other.'
+        : `${count} records held here are further on, or not as far; nothing in them contradicts the others.`,
     after: (count: number) => `${entry(count)} came after the sheet was printed.`,
     beside: (count: number) =>
       `${entry(count)} from another tablet, which the printing one had not seen.`,
