@@ -5,7 +5,6 @@ import '@fontsource/barlow/500.css';
 import '@fontsource/barlow/600.css';
 import '@fontsource/barlow/700.css';
 import { createRoot } from 'react-dom/client';
-import { loadCatalogue, loadDemoSeeds } from './exchange/seeds';
 import { photoFrom } from './platform/camera';
 import { createClock } from './platform/clock';
 import { askToKeep, readDurability } from './platform/durability';
@@ -38,8 +37,8 @@ async function start(place: HTMLElement): Promise<void> {
     newId,
     device: await deviceId(storage.keys),
     keys: keysWhenNeeded(storage.keys),
-    loadCatalogue,
-    loadDemoSeeds,
+    loadCatalogue: async () => (await import('./exchange/seeds')).loadCatalogue(),
+    loadDemoSeeds: async () => (await import('./exchange/seeds')).loadDemoSeeds(),
     readDeliveryList: async (text, known) =>
       (await import('./exchange/delivery-list')).readDeliveryList(text, known),
     readCopy: async (text) => (await import('./exchange/read-copy')).readCopy(text),
