@@ -21,7 +21,9 @@ test('a shop moves to a fresh tablet, and a printed code is verified there witho
   await page.getByRole('link', { name: words.app.records, exact: true }).tap();
   await page.getByRole('main').getByRole('listitem').getByRole('link').first().tap();
   await expect(page.getByText(words.records.unaltered)).toBeVisible({ timeout: 15_000 });
-  const { code } = await print(page, 'A4');
+  await expect(page.getByRole('img', { name: words.sheet.qr })).toBeVisible();
+  const { code, pages } = await print(page, 'A4');
+  expect(code, `code on page ${pages}`).toBeDefined();
 
   await goTo(page, '#/shop');
   const saving = page.waitForEvent('download');
