@@ -79,11 +79,11 @@ test('a file that was changed is refused in words, and the book stays as it is',
   await goTo(page, '#/shop/record-file');
   const picked = page.getByLabel(fileWords.takeIn.choose).last();
   for (const [name, bytes, sentence] of [
-    ['letter.zip', Buffer.from('Dear shop'), words.refusal({ code: 'file-not-a-record-file' })],
+    ['letter.zip', Buffer.from('Dear shop'), fileWords.refusal({ code: 'file-not-a-record-file' })],
     [
       'cut.zip',
       Buffer.from('PK\u0003\u0004 and no end'),
-      words.refusal({ code: 'file-cut-short' }),
+      fileWords.refusal({ code: 'file-cut-short' }),
     ],
   ] as const) {
     await picked.setInputFiles({ name, mimeType: 'application/zip', buffer: bytes });
