@@ -24,6 +24,9 @@ export function SheetJoints({ sheet, names }: { readonly sheet: Sheet; readonly 
             <tr key={joint.name}>
               <th scope="row">
                 {joint.name}, {joint.bolts} × {joint.thread}
+                {joint.secondEyes !== undefined && (
+                  <span className={styles.readings}>{text.secondEyes(joint.secondEyes)}</span>
+                )}
               </th>
               <td>{words.writing.range(joint.figure)}</td>
               <td>{words.source(joint.figure.source, names)}</td>

@@ -5,6 +5,7 @@ import { Link, useLocation } from 'wouter';
 import { useStore } from 'zustand';
 import { words } from '../words';
 import { useApp } from './app-context';
+import { BackupReminder } from './backup-reminder';
 import { HandsButton } from './hands';
 import { Button, classes, Notice } from './parts';
 import { routes } from './routes';
@@ -66,7 +67,12 @@ function AboutTheApp() {
           <p>{words.refusal({ ...trouble })}</p>
         </Notice>
       )}
-      {isDemo && <p className={styles.demo}>{words.app.demo}</p>}
+      {isDemo && (
+        <p className={styles.demo}>
+          {words.app.demo} <Link href={routes.takeIn}>{words.rack.restore}</Link>
+        </p>
+      )}
+      {!isDemo && <BackupReminder />}
       {hasUpdate && (
         <Notice
           as="status"

@@ -1,5 +1,6 @@
 /** words: every sentence a person reads, by language; complete over the engine's codes by type. */
 
+import { backupLabels } from './en/backup-labels';
 import { sourceSentence, unusualSentence, waitingSentence } from './en/facts';
 import { labels } from './en/labels';
 import { otherRefusals } from './en/other-refusals';
@@ -34,6 +35,7 @@ export const words = {
   ...labels,
   ...signingLabels,
   ...shopLabels,
+  ...backupLabels,
   sheet,
   terms,
   writing,
@@ -46,4 +48,5 @@ export const words = {
   time: timeText,
 } as const;
 
+export { peopleLabels } from './en/people-labels';
 export { type Names, namesFrom, plainNames };

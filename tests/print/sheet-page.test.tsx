@@ -134,6 +134,13 @@ describe('the table of joints', () => {
     expect(screen.getByRole('cell', { name: /^5 ?read/ })).toBeVisible();
   });
 
+  test('a joint an apprentice tightened names both pairs of eyes', () => {
+    const secondEyes = { by: 'Ines Calloway', confirmedBy: 'Petra Lindqvist' };
+    show({ ...sealed, joints: [{ ...faceplate, secondEyes }] });
+    const said = 'tightened by Ines Calloway, apprentice; confirmed by Petra Lindqvist';
+    expect(screen.getByText(said)).toBeVisible();
+  });
+
   test('a usual range that nobody has accepted is no specification, and the sheet says so', () => {
     const nobody = figureOf({ min: 12, max: 16 }, { kind: 'usual' });
     show({ ...sealed, joints: [{ ...saddle, figure: nobody }] });

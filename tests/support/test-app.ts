@@ -2,8 +2,9 @@
 
 import { readDeliveryList } from '../../src/exchange/delivery-list';
 import { readCopy } from '../../src/exchange/read-copy';
+import { createRecordFiles } from '../../src/exchange/record-files';
 import { loadCatalogue, loadDemoSeeds } from '../../src/exchange/seeds';
-import { writeCopy } from '../../src/exchange/write-copy';
+import { downloadSink } from '../../src/platform/file-places';
 import { readTextFile } from '../../src/platform/files';
 import { newId } from '../../src/platform/ids';
 import { createKeys } from '../../src/platform/keys';
@@ -17,7 +18,7 @@ export interface TestApp {
   readonly storage: Storage;
   readonly clock: FixedClock;
   /** Files that were saved, in order. */
-  readonly saved: { readonly name: string; readonly content: string }[];
+  readonly saved: { readonly name: string; readonly content: Blob }[];
   /** Titles that were printed, in order. */
   readonly printed: string[];
   /** As if the page were left. */
@@ -40,10 +41,14 @@ export function createTestApp(changes: Partial<AppPorts> = {}): TestApp {
     loadCatalogue,
     loadDemoSeeds,
     readDeliveryList: async (text, known) => readDeliveryList(text, known),
-    writeCopy: async (copy) => writeCopy(copy),
     readCopy: async (text) => readCopy(text),
     readTextFile,
-    saveFile: (file) => saved.push(file),
+    loadRecordFiles: async () => createRecordFiles('What this is.\n'),
+    filePlaces: {
+      download: (name, type) =>
+        downloadSink(name, type, ({ content }) => saved.push({ name, content })),
+      inFolder: async () => ({ ok: false, refusal: { code: 'folder-unavailable' } }),
+    },
     printPage: (title) => printed.push(title),
     photoFrom: async () => ({ ok: false, refusal: { code: 'photo-not-readable' } }),
     readDurability: async () => ({ answer: 'may-be-cleared' }),

@@ -95,11 +95,18 @@ const evolvers: Evolvers = {
             ],
             stale: false,
             tightened: { ...tightened, ...mark },
+            confirmed: undefined,
           },
         },
       },
       mark,
     );
+  },
+  'joint-confirmed': (state, { joint, tightened }, mark) => {
+    const held = state.joints[joint];
+    // Tightened again meanwhile, on another tablet: what was looked at is no longer there.
+    if (held?.tightened?.entry !== tightened) return state;
+    return { ...state, joints: { ...state.joints, [joint]: { ...held, confirmed: mark } } };
   },
   'measure-taken': takeMeasure,
   'point-looked-at': (state, { point, verdict, note }, mark) => ({

@@ -45,6 +45,7 @@ export {
 export { recordCode } from './record-code';
 export type { JobRefusal } from './refusal';
 export { planNamedIn, replay, withPlan } from './replay';
+export { isLearner, unconfirmedJoints } from './second-eyes';
 export {
   type Disturbance,
   emptyJob,

@@ -39,6 +39,8 @@ export interface JointMark {
   /** Passes made since the joint was last loosened. */
   readonly passes: readonly (PassMade & Mark)[];
   readonly tightened?: (Tightened & Mark) | undefined;
+  /** Who looked at it when somebody still learning had tightened it. */
+  readonly confirmed?: Mark | undefined;
   readonly stale: boolean;
 }
 

@@ -47,6 +47,13 @@ export type Unusual =
       readonly above: readonly number[];
     }
   | {
+      readonly code: 'unusual-learner-joint';
+      readonly joint: string;
+      readonly by: string;
+      /** Who looked at it; nobody yet while the build is not signed. */
+      readonly confirmedBy?: string | undefined;
+    }
+  | {
       readonly code: 'unusual-point-adjusted';
       readonly point: string;
       readonly note?: string | undefined;
@@ -66,6 +73,7 @@ export function unusualIn(state: JobState): readonly Unusual[] {
     ...findings(state),
     ...usualRanges(state),
     ...farFigures(state),
+    ...learnersJoints(state),
     ...redone(state),
     ...adjusted(state),
     ...damagedParts(state),
@@ -110,6 +118,23 @@ function farFigures(state: JobState): readonly Unusual[] {
     const { min, max, target } = figure ?? {};
     const limits = { ...(min && { min }), ...(max && { max }), ...(target && { target }) };
     return [{ code: 'unusual-figure-far', step: step.id, joint: step.joint.id, figure: limits }];
+  });
+}
+
+/** Class A joints that somebody still learning has tightened, and who confirmed each. */
+function learnersJoints(state: JobState): readonly Unusual[] {
+  return stepsOf(state).flatMap(({ joint }) => {
+    const mark = joint && state.joints[joint.id];
+    if (joint?.risk !== 'A' || mark?.tightened?.byLearner !== true) return [];
+    const { tightened, confirmed } = mark;
+    return [
+      {
+        code: 'unusual-learner-joint',
+        joint: joint.id,
+        by: tightened.by,
+        confirmedBy: confirmed?.by,
+      } as const,
+    ];
   });
 }
 

@@ -42,6 +42,8 @@ export interface SheetJoint {
   readonly adapter?: string | undefined;
   /** What the wrench showed at each bolt, on its own scale, where it was read; the last reading of each. */
   readonly readings?: readonly SheetReading[];
+  /** Where an apprentice tightened it: who did, and who looked at it after them. */
+  readonly secondEyes?: { readonly by: string; readonly confirmedBy?: string | undefined };
 }
 
 export interface SheetReading {
@@ -130,7 +132,7 @@ export function sheetOf(input: SheetInput): Sheet | undefined {
       front: pressureOf(state, 'front'),
       rear: pressureOf(state, 'rear'),
     },
-    joints: listed.flatMap((step) => jointRow(state, step)),
+    joints: listed.flatMap((step) => jointRow(input, step)),
     otherJoints: tightened.length - listed.length,
     measures: measureRows(state),
     steps: Object.values(state.steps).filter(({ standing }) => standing === 'done').length,
@@ -164,8 +166,8 @@ function isListed(state: JobState, { joint }: PlanStep): boolean {
   return joint.risk === 'A' || state.joints[joint.id]?.tightened?.figure.source.kind === 'usual';
 }
 
-function jointRow(state: JobState, { joint }: PlanStep): readonly SheetJoint[] {
-  const tightened = joint && state.joints[joint.id]?.tightened;
+function jointRow({ state, nameOf }: SheetInput, { joint }: PlanStep): readonly SheetJoint[] {
+  const { tightened, confirmed } = (joint && state.joints[joint.id]) ?? {};
   if (joint === undefined || tightened === undefined) return [];
   const { figure, onScale, wrench, adapter, readings } = tightened;
   const { name, bolts, thread } = joint;
@@ -180,6 +182,13 @@ function jointRow(state: JobState, { joint }: PlanStep): readonly SheetJoint[] {
       wrench: wrench.id,
       adapter: adapter?.name,
       ...(readings && { readings: readingsOnScale(tightened) }),
+      ...(joint.risk === 'A' &&
+        tightened.byLearner && {
+          secondEyes: {
+            by: nameOf(tightened.by),
+            confirmedBy: confirmed && nameOf(confirmed.by),
+          },
+        }),
     },
   ];
 }

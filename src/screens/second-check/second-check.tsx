@@ -22,6 +22,7 @@ import { routes } from '../routes';
 import type { ShownJob } from '../use-job';
 import { JointTable } from './joint-table';
 import styles from './second-check.module.css';
+import { SecondEyes } from './second-eyes';
 import { SendBackDialog } from './send-back-dialog';
 
 export function SecondCheck({ job }: { readonly job: string }) {
@@ -95,6 +96,7 @@ function SignScreen({ shown }: { readonly shown: ShownJob }) {
         </Notice>
       ))}
       {isChecking && <Signed state={state} />}
+      <SecondEyes job={job} state={state} />
       <Unusual state={state} />
       <JointTable state={state} />
       {asking === 'hands' && <HandsDialog onClose={() => ask(undefined)} />}

@@ -44,6 +44,10 @@ export function unusualSentence(unusual: Unusual, names: Names): string {
       return `${names.joint(unusual.joint)}: its figure, ${writeTorqueMarking(unusual.figure)}, is far from what such a joint usually takes`;
     case 'unusual-reopened':
       return `${names.step(unusual.step)}: done ${unusual.times} times${unusual.reason === '' ? '' : ` (${unusual.reason})`}`;
+    case 'unusual-learner-joint':
+      return unusual.confirmedBy === undefined
+        ? `${names.joint(unusual.joint)}: tightened by ${names.person(unusual.by)}, who is still learning; nobody has confirmed it yet`
+        : `${names.joint(unusual.joint)}: tightened by ${names.person(unusual.by)}, who is still learning; confirmed by ${names.person(unusual.confirmedBy)}`;
     case 'unusual-point-adjusted':
       return `${names.point(unusual.point)}: adjusted on the walk${unusual.note ? ` (${unusual.note})` : ''}`;
     case 'unusual-part-damaged':

@@ -36,6 +36,7 @@ export const labels = {
     takeIn: 'Take in a box',
     search: 'Find by bike or frame number',
     empty: 'No boxes yet. Take one in, or read a delivery list.',
+    restore: 'Restore from a backup',
     noneFound: 'Nothing on the rack matches that.',
     overdue: 'Promised earlier',
     today: 'Today',

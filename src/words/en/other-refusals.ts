@@ -1,6 +1,7 @@
 /** Refusals from outside the job (disk, keys, files, tyres, logs), by their codes: what is in the way, and what to do. */
 
 import { toolRefusals } from './tool-refusals';
+import { waitText } from './wait-text';
 import { figure, listed } from './writing';
 
 type Facts = Readonly<Record<string, unknown>>;
@@ -24,10 +25,19 @@ export const otherRefusals: Readonly<Record<string, (facts: Facts) => string>> =
   'job-missing': () => 'This job is not on this device.',
   'market-unknown': () =>
     'Standbook knows nothing about the place where this shop sells. Choose it again under Shop.',
+  'person-unknown': () => 'This person does not work here any more. Choose somebody else.',
+  'pin-held-already': () =>
+    'This person has a PIN on this device. A supervisor gives a new one under People.',
+  'not-a-supervisor': () => 'Only a supervisor gives a new PIN.',
   'name-missing': () => 'Write the name first.',
   'pin-not-usable': () =>
     'Choose six digits that are not all the same and do not simply count up or down.',
-  'pin-wrong': () => 'That PIN is not right. Try again.',
+  'pin-wrong': ({ seconds }) =>
+    seconds === undefined
+      ? 'That PIN is not right. Try again.'
+      : `That PIN is not right. It can be tried again in ${waitText(seconds)}.`,
+  'pin-waits': ({ seconds }) =>
+    `Too many wrong PINs: the next can be tried in ${waitText(seconds)}. The right one works then, and nothing is lost.`,
   'keys-unavailable': ({ cause }) =>
     `This browser will not keep signing keys (${text(cause)}). Leave the private window, or use another browser.`,
   'signature-wrong': () =>
@@ -62,7 +72,7 @@ function copies(): typeof otherRefusals {
 }
 
 /** What the verifier found, when the copy carries its answer. */
-function damageText(damage: unknown): string {
+export function damageText(damage: unknown): string {
   if (typeof damage !== 'object' || damage === null || !('code' in damage)) return '';
   return otherRefusals[String(damage.code)]?.({ ...damage }) ?? '';
 }
@@ -164,6 +174,12 @@ function logs(): typeof otherRefusals {
     'lamport-wrong': (facts) => `${place(facts)} does not stand where it says it was written.`,
     'own-past-unseen': (facts) =>
       `${place(facts)} was written without its own tablet’s earlier entries.`,
+    'entry-out-of-order': (facts) =>
+      `${place(facts)} does not stand in the order in which it was written.`,
+    'entry-after-seal': (facts) =>
+      `${place(facts)} was written after the bike was handed over, and is no amendment.`,
+    'signer-unknown': (facts) =>
+      `${place(facts)} is signed with a key that this tablet does not know, so it cannot say who signed.`,
     'head-missing': () => 'The end of this record is missing.',
     'head-unexpected': () => 'This record goes on further than it was signed or written down.',
   };

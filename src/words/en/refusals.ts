@@ -55,7 +55,15 @@ export const refusals: Sentences<EngineRefusal> = {
     `${names.person(person)} worked on this bike, so someone else has to check it.`,
   'apprentice-cannot-check': ({ person }, names) =>
     `${names.person(person)} is still learning: the second check is for a mechanic or a supervisor.`,
+  'joints-unconfirmed': ({ joints }, names) =>
+    `An apprentice tightened ${listed(joints.map(names.joint))}. A mechanic or supervisor looks at ${joints.length === 1 ? 'it' : 'each'} and confirms it first.`,
+  'cannot-confirm-joint': ({ person, because }, names) =>
+    because === 'own-work'
+      ? `${names.person(person)} tightened this joint, so somebody else has to look at it.`
+      : `${names.person(person)} is still learning: a mechanic or supervisor confirms this joint.`,
   'supervisor-only': () => 'Only a supervisor may let a bike go with this. Ask one to step up.',
+  'joint-needs-no-second-eyes': () =>
+    'This joint needs no second pair of eyes now. Look at the list again.',
   'joint-unknown': () => 'This plan has no such joint.',
   'figure-missing': () => 'Enter the torque figure printed on the part first.',
   'usual-range-not-accepted': () =>

@@ -22,6 +22,10 @@ export const sheet = {
   source: 'where the figure comes from',
   setTo: 'set to',
   wrench: 'wrench',
+  secondEyes: ({ by, confirmedBy }: { by: string; confirmedBy?: string | undefined }) =>
+    confirmedBy === undefined
+      ? `tightened by ${by}, apprentice; not yet confirmed`
+      : `tightened by ${by}, apprentice; confirmed by ${confirmedBy}`,
   read: (values: string) => `read ${values}`,
   nearEnd: (value: string) => `${value} (near its end)`,
   others: (count: number) => `and ${count} lesser joints, kept in the record`,

@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { digestOf, headsOf } from '../../../src/engine/integrity';
-import { recordCode } from '../../../src/engine/job';
+import { recordCode, unconfirmedJoints } from '../../../src/engine/job';
 import { type SheetInput, sheetOf } from '../../../src/engine/sheet';
 import { figureSchema } from '../../../src/engine/torque';
 import {
   boxed,
   doing,
+  ines,
   met,
   nothingYet,
   opened,
@@ -48,6 +49,22 @@ function inputOf({ state, entries }: Played, changes: Partial<SheetInput> = {}):
 const sealed = handedOver();
 
 describe('joints', () => {
+  test('[S9] of class A that an apprentice tightened name them, and who looked at it after them', () => {
+    const learnt = built(opened(smallPlan), ines);
+    const eyes = (job: Played) =>
+      printed(job).joints.flatMap(({ secondEyes }) => (secondEyes ? [secondEyes] : []));
+    const all = unconfirmedJoints(learnt.state);
+    expect(eyes(learnt)).toEqual(all.map(() => ({ by: 'Name of ines', confirmedBy: undefined })));
+    const confirmed = all.reduce(
+      (job, joint) => doing(job, { kind: 'confirm-joint', joint }, sunniva),
+      learnt,
+    );
+    expect(eyes(confirmed)).toEqual(
+      all.map(() => ({ by: 'Name of ines', confirmedBy: 'Name of sunniva' })),
+    );
+    expect(eyes(sealed)).toEqual([]);
+  });
+
   test('[S1] whose failure can hurt stand with figure, source, wrench and set point', () => {
     const { joints, otherJoints } = printed(sealed);
     const axle = joints.find(({ name }) => name === 'the front-axle');
