@@ -17,10 +17,8 @@ const folder = 'docs/pictures';
 const morning = new Date('2026-11-25T09:40:00Z');
 const mostTaps = 80;
 const doneLabel = /^(Done|Record|Pass \d made|.*[Cc]licked|Enter the (value|figure))/;
-/** How deep the seat post sits, in mm: well past any mark. */
-const measured = '120';
-/** What is printed beside the bolts on the way, key by key. */
-const printed = ['4', '–', '6', 'N·m'];
+/** What is printed beside the bolts on the way, as such parts say it. */
+const printed = /^(4–6 N·m|44–53 in·lb|max 6 N·m)$/;
 
 const executablePath = await findBrowser();
 if (executablePath === undefined) throw new Error('No Chromium found; set CHROMIUM_PATH.');
@@ -56,10 +54,7 @@ try {
   await page.reload(); // as after any interruption: what was done is still there
   await tap(/^All \d+ present/);
   await workTo(/faceplate/);
-  if (await page.getByRole('button', { name: 'Enter the figure' }).isVisible()) {
-    await tap('Enter the figure');
-    await typeFigure();
-  }
+  await tap(printed);
   await tap(/^Pass 1 made/);
   await page.getByRole('button', { name: /^Pass 1 made/ }).waitFor({ state: 'hidden' });
   await take('stand');
@@ -68,7 +63,7 @@ try {
   await page.getByRole('link', { name: /to be checked/ }).click();
   await page.waitForURL(/\/check$/);
   await goTo(page.url().replace(/^.*#(.*)\/check$/, '$1/walk'));
-  await page.getByRole('button', { name: 'Point before' }).click();
+  await page.getByRole('button', { name: 'Back', exact: true }).click();
   await take('walk');
 
   await goTo('/records');
@@ -96,14 +91,12 @@ try {
     await page.getByRole('button', { name }).click();
   }
 
-  /** @param {Iterable<string>} keys of the number pad */
-  async function type(keys) {
-    for (const key of keys) await page.getByRole('button', { name: key, exact: true }).click();
-  }
-
-  async function typeFigure() {
-    await type(printed);
-    await tap('Use this figure');
+  /**
+   * One of the values inside the limit, from the middle.
+   * @param {RegExp} name
+   */
+  function offered(name) {
+    return page.getByRole('main').getByRole('button', { name }).nth(2);
   }
 
   /**
@@ -117,13 +110,9 @@ try {
       if (title.test(heading)) return;
       const done = page.getByRole('button', { name: doneLabel }).last(); // the bar stands last
       const label = await done.textContent();
-      await done.click();
-      if (label?.startsWith('Enter the value')) {
-        await type(measured);
-        await page.getByRole('dialog').getByRole('button', { name: 'Close' }).click();
-        await tap(/^Record/);
-      }
-      if (label?.startsWith('Enter the figure')) await typeFigure();
+      if (label?.startsWith('Enter the value')) await offered(/^Record \d/).click();
+      else if (label?.startsWith('Enter the figure')) await tap(printed);
+      else await done.click();
       while ((await titleNow()) === heading && (await done.textContent()) === label)
         await page.waitForTimeout(50);
     }

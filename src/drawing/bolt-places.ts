@@ -28,6 +28,13 @@ export function boltPicture({ shape, bolts: count }: Layout): BoltPicture {
         height: edge * 2 + (count > 2 ? roomForBow : 0),
         round: false,
       };
+    case 'opposed':
+      return {
+        bolts: Array.from({ length: count }, (_, index) => point(edge + index * step * 2, edge)),
+        width: edge * 2 + step * 2 * (count - 1),
+        height: edge * 2 + (count > 2 ? roomForBow : 0),
+        round: false,
+      };
     case 'rectangle':
       return rectangle(count);
     case 'ring':

@@ -4,6 +4,7 @@ import * as z from 'zod/mini';
 import { entrySchema } from '../engine/integrity';
 import { jobPlanSchema, roles } from '../engine/job';
 import { adapterSchema, figureSchema, wrenchSchema } from '../engine/torque';
+import { toolNoteSchema } from './tool-note.schema';
 
 export const copyFormat = 'standbook-copy';
 export const copyVersion = 1;
@@ -25,13 +26,21 @@ export const copySchema = z.object({
   customers: z.array(z.object({ digest, salt: text, name: text, contact: z.exactOptional(text) })),
   tools: z.array(
     z.discriminatedUnion('kind', [
-      z.object({ id, kind: z.literal('wrench'), wrench: wrenchSchema }),
+      z.object({
+        id,
+        kind: z.literal('wrench'),
+        wrench: wrenchSchema,
+        countedBefore: z.exactOptional(z.int().check(z.nonnegative())),
+        history: z.exactOptional(z.array(toolNoteSchema)),
+      }),
       z.object({
         id,
         kind: z.literal('adapter'),
         name: text,
         adapter: adapterSchema,
         wrench: z.exactOptional(text),
+        retired: z.exactOptional(z.boolean()),
+        history: z.exactOptional(z.array(toolNoteSchema)),
       }),
     ]),
   ),

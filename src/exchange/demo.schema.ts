@@ -4,13 +4,14 @@ import * as z from 'zod/mini';
 import { bikeSchema } from '../engine/bike';
 import { severities } from '../engine/inspection';
 import { holdReasons, roles } from '../engine/job';
-import { adapterSchema, figureSchema, wrenchSchema } from '../engine/torque';
+import { adapterSchema, figureSchema, wrenchConditions, wrenchSchema } from '../engine/torque';
 
 const id = z.string().check(z.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/));
 const boardName = z.string().check(z.regex(/^[A-Z]$/));
 const text = z.string().check(z.minLength(1));
 const daysFromStart = z.int().check(z.minimum(-730), z.maximum(730));
 const daysAgo = z.int().check(z.minimum(0), z.maximum(730));
+const timeOfDay = z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/));
 
 export const demoPeopleSchema = z.object({
   shop: z.object({ name: text, market: text }),
@@ -35,6 +36,18 @@ export const demoToolsSchema = z.object({
       ...wrenchShape,
       calibratedDaysAgo: daysAgo,
       dueInDays: daysFromStart,
+      /** What happened to it, first to last; before the first it was in service. */
+      notes: z.optional(
+        z.array(
+          z.object({
+            to: z.enum(wrenchConditions),
+            daysAgo,
+            time: timeOfDay,
+            by: id,
+            reason: text,
+          }),
+        ),
+      ),
     }),
   ),
   adapters: z.array(
@@ -73,7 +86,7 @@ const jobShape = {
 
 const dueSchema = z.object({
   inDays: daysFromStart,
-  time: z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/)),
+  time: timeOfDay,
 });
 
 export const demoJobsSchema = z.object({

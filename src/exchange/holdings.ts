@@ -1,8 +1,9 @@
 /** What a copy carries, as storage holds it; the app hands it over. */
 
 import type { Entry } from '../engine/integrity';
-import type { JobPlan, JobSummary, Role } from '../engine/job';
+import type { JobPlan, JobSummary, Role, WrenchDay } from '../engine/job';
 import type { Adapter, Figure, Wrench } from '../engine/torque';
+import type { CopiedToolNote } from './tool-note.schema';
 
 export interface Holdings {
   readonly entries: readonly Entry[];
@@ -26,13 +27,21 @@ export interface Holdings {
     readonly contact?: string;
   }[];
   readonly tools: readonly (
-    | { readonly id: string; readonly kind: 'wrench'; readonly wrench: Wrench }
+    | {
+        readonly id: string;
+        readonly kind: 'wrench';
+        readonly wrench: Wrench;
+        readonly countedBefore?: number;
+        readonly history?: readonly CopiedToolNote[];
+      }
     | {
         readonly id: string;
         readonly kind: 'adapter';
         readonly name: string;
         readonly adapter: Adapter;
         readonly wrench?: string;
+        readonly retired?: boolean;
+        readonly history?: readonly CopiedToolNote[];
       }
   )[];
   readonly figures: readonly {
@@ -52,4 +61,5 @@ export interface CopiedRow extends JobSummary {
   readonly lamport: number;
   readonly seqs: Readonly<Record<string, number>>;
   readonly count: number;
+  readonly wrenchDays: readonly WrenchDay[];
 }

@@ -1,7 +1,7 @@
 /** What lists show of a job, worked out from its log: a copy's word is not taken for it. */
 
 import { type Entry, logEnd, orderLog } from '../engine/integrity';
-import { type JobPlan, replay, summaryOf } from '../engine/job';
+import { type JobPlan, replay, summaryOf, wrenchDays } from '../engine/job';
 import type { CopiedRow } from './holdings';
 
 /** Nothing for a log in which no box was ever received. */
@@ -22,5 +22,6 @@ export function rowOfLog(
     lamport,
     seqs: Object.fromEntries(devices.map((device) => [device, logEnd(entries, device).lastSeq])),
     count: entries.length,
+    wrenchDays: wrenchDays(entries, plan),
   };
 }

@@ -1,6 +1,6 @@
 /** The table of joints that can hurt: figure, where it comes from, what was set on which wrench. */
 
-import type { Sheet, SheetJoint } from '../engine/sheet';
+import type { Sheet, SheetJoint, SheetReading } from '../engine/sheet';
 import { type Names, words } from '../words';
 import styles from './sheet-page.module.css';
 
@@ -27,7 +27,12 @@ export function SheetJoints({ sheet, names }: { readonly sheet: Sheet; readonly 
               </th>
               <td>{words.writing.range(joint.figure)}</td>
               <td>{words.source(joint.figure.source, names)}</td>
-              <td className={styles.set}>{setText(joint)}</td>
+              <td className={styles.set}>
+                {setText(joint)}
+                {joint.readings !== undefined && (
+                  <span className={styles.readings}>{readText(joint.readings)}</span>
+                )}
+              </td>
               <td>
                 {joint.wrench}
                 {joint.adapter !== undefined && `, ${joint.adapter}`}
@@ -44,4 +49,12 @@ export function SheetJoints({ sheet, names }: { readonly sheet: Sheet; readonly 
 function setText({ onScale, unit }: SheetJoint): string {
   const value = words.writing.figure(onScale, 2);
   return unit === 'N·m' ? value : `${value} ${unit}`;
+}
+
+function readText(readings: readonly SheetReading[]): string {
+  const values = readings.map(({ onScale, judged }) => {
+    const value = words.writing.figure(onScale, 2);
+    return judged === 'undecided' ? words.sheet.nearEnd(value) : value;
+  });
+  return words.sheet.read(values.join(', '));
 }

@@ -108,7 +108,7 @@ export function SheetPage({ sheet, names, code, drawn }: SheetPageProps) {
       )}
       <footer className={styles.footer}>
         <div className={styles.signatures}>
-          {sheet.signatures.map(({ meaning, name, at }) => (
+          {sheet.signatures.map(({ meaning, name, from, at }) => (
             <div key={meaning} className={styles.signature}>
               {meaning === 'received' && drawn !== undefined && (
                 <img src={drawn} alt={words.handOver.drawn} className={styles.drawn} />
@@ -116,7 +116,9 @@ export function SheetPage({ sheet, names, code, drawn }: SheetPageProps) {
               <p className={styles.line}>
                 <strong>{name ?? text.erased}</strong>
                 <br />
-                {text.signatures[meaning]} · {words.date(at.claimed)} {words.time(at.claimed)}
+                {text.signatures[meaning]}
+                {from !== undefined && ` ${text.from(from)}`} · {words.date(at.claimed)}{' '}
+                {words.time(at.claimed)}
               </p>
             </div>
           ))}

@@ -25,6 +25,15 @@ const Stand = lazy(() => import('./stand/stand').then((m) => ({ default: m.Stand
 const ToolBoard = lazy(() =>
   import('./tool-board/tool-board').then((m) => ({ default: m.ToolBoard })),
 );
+const WrenchPage = lazy(() =>
+  import('./tool-board/wrench-page').then((m) => ({ default: m.WrenchPage })),
+);
+const CalibrationPage = lazy(() =>
+  import('./tool-board/calibration-page').then((m) => ({ default: m.CalibrationPage })),
+);
+const ReachBackPage = lazy(() =>
+  import('./tool-board/reach-back-page').then((m) => ({ default: m.ReachBackPage })),
+);
 const Walk = lazy(() => import('./walk/walk').then((m) => ({ default: m.Walk })));
 
 export function StandbookApp({ app }: { readonly app: App }) {
@@ -52,6 +61,13 @@ function Places() {
       <Route path="/" component={Rack} />
       <Route path="/goods-in" component={GoodsIn} />
       <Route path="/tool-board" component={ToolBoard} />
+      <Route path="/tool-board/:id">{({ id }) => <WrenchPage key={id} id={id} />}</Route>
+      <Route path="/tool-board/:id/calibration">
+        {({ id }) => <CalibrationPage key={id} id={id} />}
+      </Route>
+      <Route path="/tool-board/:id/bikes/:doubt">
+        {({ id, doubt }) => <ReachBackPage key={`${id} ${doubt}`} id={id} doubt={doubt} />}
+      </Route>
       <Route path="/records" component={Records} />
       <Route path="/shop" component={Shop} />
       <Route path="/record/:job">{({ job }) => <Record key={job} job={job} />}</Route>

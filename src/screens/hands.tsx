@@ -15,7 +15,14 @@ export function HandsButton() {
   return (
     <>
       <Button tone="quiet" onPress={() => ask(true)}>
-        {hands === undefined ? words.app.nobody : words.app.atStand(hands.name, stand)}
+        {hands === undefined ? (
+          words.app.nobody
+        ) : (
+          <>
+            {hands.name}
+            <span className={styles.stand}> {words.app.atStand(stand)}</span>
+          </>
+        )}
       </Button>
       {asking && <HandsDialog onClose={() => ask(false)} />}
     </>

@@ -23,6 +23,19 @@ export function keptValue(
   return measure?.unit === 'kPa' ? kilopascalsFrom(value, preferred) : value;
 }
 
+/** The limit in the unit that is shown. */
+export function shownLimit(
+  { limit, unit }: PlanMeasure,
+  preferred: PressureUnit,
+): { readonly min?: number; readonly max?: number } {
+  const shown = (value: number) =>
+    unit === 'kPa' ? kilopascalsTo(kilopascals(value), preferred) : value;
+  return {
+    ...(limit.min !== undefined && { min: shown(limit.min) }),
+    ...(limit.max !== undefined && { max: shown(limit.max) }),
+  };
+}
+
 /** The limit as a range with its unit, and where it comes from; no range where it has to be read on the part. */
 export function limitOf(
   measure: PlanMeasure,
@@ -33,4 +46,12 @@ export function limitOf(
     value === undefined ? undefined : Number(shownValue(value, measure, preferred));
   const range = words.writing.range({ min: shown(min), max: shown(max) });
   return { range: range === '' ? '' : `${range} ${shownUnit(measure, preferred)}`, source };
+}
+
+/** The limit as a sentence, with its source. */
+export function limitText(measure: PlanMeasure, preferred: PressureUnit): string {
+  const { range, source } = limitOf(measure, preferred);
+  return range === ''
+    ? `${words.stand.unlimited} (${source}).`
+    : `${words.stand.limit} ${range} (${source}).`;
 }

@@ -4,6 +4,10 @@ export const routes = {
   rack: '/',
   goodsIn: '/goods-in',
   toolBoard: '/tool-board',
+  wrench: (id: string) => `/tool-board/${encodeURIComponent(id)}`,
+  calibration: (id: string) => `/tool-board/${encodeURIComponent(id)}/calibration`,
+  reachBack: (id: string, doubt: string) =>
+    `/tool-board/${encodeURIComponent(id)}/bikes/${encodeURIComponent(doubt)}`,
   records: '/records',
   shop: '/shop',
   stand: (job: string) => `/job/${job}`,

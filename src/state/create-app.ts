@@ -3,6 +3,7 @@
 import { createStore } from 'zustand/vanilla';
 import { compareText } from '../engine/base';
 import type { Person, StorageRefusal } from '../storage/contract';
+import { watchCountedTools } from './counted-operations';
 import { jobsWhenNeeded } from './jobs-when-needed';
 import type { AppPorts, Durability, OfferedUpdate } from './ports';
 import { sortRows } from './rack';
@@ -11,6 +12,7 @@ import type { App, DeviceActions, LivingData } from './services';
 import { createSession } from './session';
 import { createShopStore } from './shop';
 import { createShopActions } from './shop-actions';
+import { createToolActions } from './tool-actions';
 
 export function createApp(ports: AppPorts): App {
   const { waiting, ...living } = createLivingData(ports);
@@ -24,6 +26,7 @@ export function createApp(ports: AppPorts): App {
       (await import('./job-actions')).createJobActions(ports, living, person),
     ),
     ...createShopActions(ports, living),
+    ...createToolActions(ports, person),
     ...createDeviceActions(ports, living, waiting),
   };
 }
@@ -49,12 +52,13 @@ function createLivingData(
   const durability = createStore<Durability>(() => ({ answer: 'unknown' }));
   void readDurability().then((answer) => durability.setState(answer));
 
+  const rack = createRowsStore(storage.watchRows, sortRows);
   return {
-    rack: createRowsStore(storage.watchRows, sortRows),
+    rack,
     people: createRowsStore(storage.people.watch, (rows) =>
       [...rows].sort((a, b) => compareText(a.name, b.name)),
     ),
-    tools: createRowsStore(storage.tools.watch, (rows) =>
+    tools: createRowsStore(watchCountedTools(storage.tools.watch, rack), (rows) =>
       [...rows].sort((a, b) => compareText(b.kind, a.kind) || compareText(a.id, b.id)),
     ),
     figures: createRowsStore(storage.figures.watch, (rows) =>

@@ -23,7 +23,8 @@ export interface DemoFloor {
   readonly performBy: (clock: DemoClock) => Perform;
   readonly keys: Keys;
   readonly newId: () => string;
-  readonly wrenches: readonly Wrench[];
+  /** As they were on that day. */
+  readonly wrenchesOn: (day: string) => readonly Wrench[];
   readonly figures: readonly KnownFigure[];
   readonly loadCatalogue: () => Promise<ShopCatalogue>;
   readonly today: string;
@@ -157,7 +158,7 @@ function benchOf({ floor, clock, perform, job: _ }: Played, builder: string): Be
     storage: floor.storage,
     perform,
     person: floor.personOf(builder),
-    wrenches: floor.wrenches,
+    wrenches: floor.wrenchesOn(clock.today()),
     printedOn: (joint, { make, model }) =>
       floor.seeds.markings.find(
         (marking) => marking.joint === joint && marking.make === make && marking.model === model,

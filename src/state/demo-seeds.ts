@@ -3,7 +3,7 @@
 import type { Bike } from '../engine/bike';
 import type { Severity } from '../engine/inspection';
 import type { HoldReason, Role } from '../engine/job';
-import type { Adapter, Figure, Wrench } from '../engine/torque';
+import type { Adapter, Figure, Wrench, WrenchCondition } from '../engine/torque';
 
 export interface DemoPerson {
   readonly id: string;
@@ -16,7 +16,16 @@ export interface DemoPerson {
 export type DemoWrench = Omit<Wrench, 'calibratedOn' | 'dueOn'> & {
   readonly calibratedDaysAgo: number;
   readonly dueInDays: number;
+  readonly notes?: readonly DemoNote[] | undefined;
 };
+
+export interface DemoNote {
+  readonly to: WrenchCondition;
+  readonly daysAgo: number;
+  readonly time: string;
+  readonly by: string;
+  readonly reason: string;
+}
 
 export type DemoAdapter = Adapter & {
   readonly id: string;

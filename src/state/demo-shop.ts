@@ -1,12 +1,11 @@
 /** The demo shop: invented people do invented work through the real commands, on past working days. */
 
 import { assert, ok, type Result, refuse } from '../engine/base';
-import type { Wrench } from '../engine/torque';
-import type { Person, Storage, StorageRefusal, Tool } from '../storage/contract';
-import { daysAfter } from './calendar-days';
+import type { Person, Storage, StorageRefusal } from '../storage/contract';
 import { createDemoClock } from './demo-clock';
 import { type DemoFloor, playJob } from './demo-jobs';
 import type { DemoSeeds } from './demo-seeds';
+import { demoTools, wrenchesOn } from './demo-tools';
 import { figureKey } from './figure-book';
 import { createPerform } from './perform';
 import type { Clock, Keys, KeysUnavailable, ShopCatalogue } from './ports';
@@ -70,27 +69,12 @@ async function furnish(
 ): Promise<Storage> {
   const scratch = createScratchStorage();
   await scratch.people.putAll(people);
-  await scratch.tools.putAll(toolsOf(seeds, clock.today()));
+  await scratch.tools.putAll(demoTools(seeds, clock));
   await scratch.figures.putAll(
     seeds.figures.map((row) => ({ ...row, id: figureKey(row.make, row.model, row.joint) })),
   );
   await scratch.settings.put({ id: 'shop', value: { ...seeds.shop, demo: true } });
   return scratch;
-}
-
-function toolsOf({ wrenches, adapters }: DemoSeeds, today: string): readonly Tool[] {
-  const board = wrenches.map(({ calibratedDaysAgo, dueInDays, ...rest }): Tool => {
-    const wrench: Wrench = {
-      ...rest,
-      calibratedOn: daysAfter(today, -calibratedDaysAgo),
-      dueOn: daysAfter(today, dueInDays),
-    };
-    return { id: wrench.id, kind: 'wrench', wrench };
-  });
-  const beside = adapters.map(
-    ({ id, name, wrench, ...adapter }): Tool => ({ id, kind: 'adapter', name, wrench, adapter }),
-  );
-  return [...board, ...beside];
 }
 
 async function openFloor(
@@ -109,7 +93,7 @@ async function openFloor(
     performBy: (clock) => createPerform({ storage, clock, device }),
     keys,
     newId,
-    wrenches: tools.flatMap((tool) => (tool.kind === 'wrench' ? [tool.wrench] : [])),
+    wrenchesOn: (day) => wrenchesOn(tools, day),
     figures,
     loadCatalogue: async () => catalogue,
     today: real.today(),

@@ -25,6 +25,22 @@ export function knownFigures(
   return figures;
 }
 
+/** What is printed on the same joint of other models, the commonest first. */
+export function printedElsewhere(rows: readonly KnownFigure[], joint: string): readonly Figure[] {
+  const seen = new Map<string, { readonly figure: Figure; readonly times: number }>();
+  for (const row of rows) {
+    const { source } = row.figure;
+    if (row.joint !== joint || source.kind !== 'part') continue;
+    const times = (seen.get(asWritten(source.printed))?.times ?? 0) + 1;
+    seen.set(asWritten(source.printed), { figure: row.figure, times });
+  }
+  const markings = [...seen.entries()].sort(
+    ([one, { times: often }], [other, { times: seldom }]) =>
+      seldom - often || (one < other ? -1 : 1),
+  );
+  return markings.map(([, { figure }]) => figure);
+}
+
 function asWritten(name: string): string {
   return name.trim().toLowerCase().replaceAll(/\s+/g, ' ').replaceAll('|', '/');
 }

@@ -8,11 +8,13 @@ export type {
   Person,
   StorageRefusal,
   Tool,
+  ToolNote,
 } from '../storage/contract';
+export { daysBetween, yearAfter } from './calendar-days';
 export { createApp } from './create-app';
 export type { DemoSeeds } from './demo-seeds';
 export type { DemoRefusal } from './demo-shop';
-export { figureKey, knownFigures } from './figure-book';
+export { figureKey, knownFigures, printedElsewhere } from './figure-book';
 export { type Bench, type Build, build, does, lookedAt, walk, workThrough } from './good-mechanic';
 export { createJobStore, type JobStore, type JobStorePorts } from './job-store';
 export { type LoadedJob, loadJob } from './load-job';
@@ -48,6 +50,13 @@ export type {
   ShopCatalogue,
 } from './ports';
 export { filterRows, type RackFilter, sortRows } from './rack';
+export type {
+  BikeInDoubt,
+  CallBack,
+  CalledBack,
+  JointInDoubt,
+  ReachedBack,
+} from './reach-back';
 export type { Box } from './receive-boxes';
 export type { Rows, RowsStore } from './rows-store';
 export type {
@@ -58,9 +67,20 @@ export type {
   LivingData,
   NobodyAtTheStand,
   ShopActions,
+  ToolActions,
 } from './services';
 export { type Preferences, type Session, type SessionStore, themes } from './session';
 export type { Shop, ShopStore } from './shop';
 export type { SignatureChecked } from './signature-check';
 export type { HandingOver, SignRefusal } from './signing';
 export type { StartRefusal } from './start-job';
+export type { NewAdapter, NewTool, WrenchDescription } from './tool-board';
+export type { Calibration } from './tool-calibration';
+export {
+  calledBackFor,
+  type Doubt,
+  doubtByKey,
+  doubtsOf,
+  needsCalibration,
+  type WrenchTool,
+} from './tool-doubts';

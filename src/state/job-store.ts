@@ -11,7 +11,7 @@ import type { RowsStore } from './rows-store';
 import { refusalIn } from './storage-refusals';
 
 export interface JobStore extends StoreApi<OpenJob> {
-  /** True once it is on the disk and shown; false when `problem` says why not, or while another write is on its way. */
+  /** True once it is on the disk and shown; false when `problem` says why not. Waits for a write that is on its way; asked twice at once, it is done once. */
   act(asked: Asked, extras?: Extras): Promise<boolean>;
   /** Asks once more what could not be done. */
   retry(): Promise<boolean>;
@@ -56,8 +56,25 @@ export function createJobStore(ports: JobStorePorts, job: string): JobStore {
     }
   }
 
-  async function act(asked: Asked, extras?: Extras): Promise<boolean> {
-    if (store.getState().busy) return false;
+  let underway: { readonly asked: string; readonly done: Promise<boolean> } | undefined;
+
+  /** One write after the other; the same thing asked again while it is on its way is the same tap. */
+  function act(asked: Asked, extras?: Extras): Promise<boolean> {
+    const same = JSON.stringify(asked);
+    if (underway?.asked === same) return underway.done;
+    const done =
+      underway === undefined
+        ? write(asked, extras)
+        : underway.done.then(() => write(asked, extras));
+    const mine = { asked: same, done };
+    underway = mine;
+    void mine.done.finally(() => {
+      if (underway === mine) underway = undefined;
+    });
+    return mine.done;
+  }
+
+  async function write(asked: Asked, extras?: Extras): Promise<boolean> {
     const actor = person();
     if (actor === undefined) {
       store.setState({ problem: { asked, extras, refusal: { code: 'nobody-at-the-stand' } } });

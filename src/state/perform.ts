@@ -20,6 +20,7 @@ import {
   replay,
   summaryOf,
   withPlan,
+  wrenchDays,
 } from '../engine/job';
 import type {
   Customer,
@@ -132,6 +133,7 @@ export function decided(
       lamport: last.lamport,
       seqs: { ...seqsOf(held), [device]: last.seq },
       count: (held.row?.count ?? 0) + written.entries.length,
+      wrenchDays: wrenchDays(written.entries, written.state.plan, held.row?.wrenchDays),
     },
     ...(opened?.kind === 'job-opened' &&
       command.kind === 'open-job' && { plan: { digest: opened.plan, plan: command.plan } }),

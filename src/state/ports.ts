@@ -124,7 +124,11 @@ export interface AppPorts {
   readonly readDurability: () => Promise<Durability>;
   readonly askToKeep: () => Promise<Durability>;
   readonly keepAwake: () => () => void;
-  readonly onScannedCode: (listener: (code: string) => void) => () => void;
+  /** Messages of devices that type like a keyboard: a scanner anywhere, a wrench beside every field. */
+  readonly onScannedCode: (
+    listener: (text: string) => void,
+    by?: 'scanner' | 'wrench',
+  ) => () => void;
   /** Only where the browser itself reads bar codes. */
   readonly pictureScanner?:
     | { codesIn(picture: ImageBitmapSource): Promise<readonly string[]> }

@@ -6,6 +6,7 @@ import type { Bike } from '../engine/bike';
 import type { LogDamaged, WholeLog } from '../engine/integrity';
 import type { JobState } from '../engine/job';
 import type { MarketRules } from '../engine/market';
+import type { ReachBackRefusal } from '../engine/torque';
 import type {
   Customer,
   JobRow,
@@ -32,6 +33,7 @@ import type {
   PhotoNotReadable,
   ShopCatalogue,
 } from './ports';
+import type { CallBack, CallBackRefusal, ReachedBack } from './reach-back';
 import type { Box } from './receive-boxes';
 import type { RowsStore } from './rows-store';
 import type { SessionStore } from './session';
@@ -39,6 +41,17 @@ import type { ShopStore } from './shop';
 import type { SignatureChecked } from './signature-check';
 import type { HandingOver, SignRefusal } from './signing';
 import type { StartRefusal } from './start-job';
+import type {
+  ConditionChange,
+  ConditionRefusal,
+  NewAdapter,
+  NewTool,
+  ToolNameTaken,
+  WrenchDescription,
+} from './tool-board';
+import type { Calibration, CalibrationRefusal } from './tool-calibration';
+import type { ToolRefusal } from './tool-changes';
+import type { Doubt, WrenchTool } from './tool-doubts';
 
 export type NobodyAtTheStand = { readonly code: 'nobody-at-the-stand' };
 export type JobMissing = { readonly code: 'job-missing' };
@@ -47,6 +60,7 @@ export type JobMissing = { readonly code: 'job-missing' };
 export interface LivingData {
   readonly rack: RowsStore<JobRow>;
   readonly people: RowsStore<Person>;
+  /** With the operations of each wrench as they stand now: entered, and counted since. */
   readonly tools: RowsStore<Tool>;
   readonly figures: RowsStore<KnownFigure>;
   readonly session: SessionStore;
@@ -97,8 +111,6 @@ export interface JobActions {
 }
 
 export interface ShopActions {
-  saveTool(tool: Tool): Promise<Result<true, StorageRefusal>>;
-  removeTool(id: string): Promise<Result<true, StorageRefusal>>;
   saveFigure(figure: Omit<KnownFigure, 'id'>): Promise<Result<true, StorageRefusal>>;
   removeFigure(id: string): Promise<Result<true, StorageRefusal>>;
   addPerson(
@@ -132,6 +144,31 @@ export interface ShopActions {
   >;
 }
 
+/** By whoever is at the stand: what happens to a tool is noted with who and when. */
+export interface ToolActions {
+  addTool(tool: NewTool): Promise<Result<true, StorageRefusal | ToolNameTaken | NobodyAtTheStand>>;
+  describeWrench(
+    id: string,
+    description: WrenchDescription,
+  ): Promise<Result<true, ToolRefusal | NobodyAtTheStand>>;
+  describeAdapter(adapter: NewAdapter): Promise<Result<true, ToolRefusal | NobodyAtTheStand>>;
+  retireAdapter(
+    id: string,
+    isRetired: boolean,
+  ): Promise<Result<true, ToolRefusal | NobodyAtTheStand>>;
+  changeCondition(
+    change: ConditionChange,
+  ): Promise<Result<true, ConditionRefusal | NobodyAtTheStand>>;
+  calibrate(calibration: Calibration): Promise<Result<true, CalibrationRefusal | NobodyAtTheStand>>;
+  /** Which bikes a doubt about a wrench concerns; reads only jobs on which it was used. */
+  reachBackFor(
+    tool: WrenchTool,
+    doubt: Doubt,
+    onProgress?: (done: number, of: number) => void,
+  ): Promise<Result<ReachedBack, StorageRefusal | ReachBackRefusal>>;
+  callBack(call: CallBack): Promise<Result<true, CallBackRefusal | NobodyAtTheStand>>;
+}
+
 export interface DeviceActions {
   printSheet(title: string): void;
   askToInstall(): Promise<'accepted' | 'dismissed' | 'not-offered'>;
@@ -142,11 +179,12 @@ export interface DeviceActions {
   keepAwake(): () => void;
   /** The text of a picked file. */
   readTextFile(file: Blob): Promise<Result<string, FileNotText>>;
-  onCode(listener: (code: string) => void): () => void;
+  /** What a scanner, or a wrench beside every field, types; until the answer is called. */
+  onCode(listener: (text: string) => void, by?: 'scanner' | 'wrench'): () => void;
   /** Only where the browser itself reads bar codes. */
   readonly scanPicture?: (picture: ImageBitmapSource) => Promise<readonly string[]>;
   readonly clock: Clock;
   newId(): string;
 }
 
-export type App = LivingData & JobActions & ShopActions & DeviceActions;
+export type App = LivingData & JobActions & ShopActions & ToolActions & DeviceActions;

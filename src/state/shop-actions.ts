@@ -13,8 +13,6 @@ import { attempted } from './storage-refusals';
 export function createShopActions(ports: AppPorts, { session }: LivingData): ShopActions {
   const { storage, loadCatalogue } = ports;
   return {
-    saveTool: (tool) => done(() => storage.tools.put(tool)),
-    removeTool: (id) => done(() => storage.tools.remove(id)),
     saveFigure: (figure) =>
       done(() =>
         storage.figures.put({ ...figure, id: figureKey(figure.make, figure.model, figure.joint) }),

@@ -1,9 +1,9 @@
 /** What must be kept, and how: every storage in the house answers to this, and runs the same suite of tests. */
 
 import type { Refusal, Result } from '../engine/base';
-import type { Entry } from '../engine/integrity';
-import type { JobPlan, JobSummary, Role } from '../engine/job';
-import type { Adapter, Figure, Wrench } from '../engine/torque';
+import type { ClaimedTime, Entry } from '../engine/integrity';
+import type { JobPlan, JobSummary, Role, WrenchDay } from '../engine/job';
+import type { Adapter, Certificate, Figure, Wrench, WrenchCondition } from '../engine/torque';
 
 /** The rack's row for one job: everything a list shows, so that lists never fold logs. Rebuildable from the entries. */
 export interface JobRow extends JobSummary {
@@ -13,6 +13,8 @@ export interface JobRow extends JobSummary {
   /** Highest seq by device. */
   readonly seqs: Readonly<Record<string, number>>;
   readonly count: number;
+  /** How often each wrench was used on each day; jobs are found by it. */
+  readonly wrenchDays: readonly WrenchDay[];
 }
 
 /** What is held of a job when a change begins. `log` is absent when the heads are those the caller had already seen. */
@@ -64,8 +66,62 @@ export interface Customer {
   readonly contact?: string;
 }
 
+/** One test point as it was found or left: the certificate's own shape. */
+export type CertificatePoint = NonNullable<Certificate['points']>[number];
+
+/** What was noted of a tool, by whom and when; notes are only ever added. */
+export type ToolNote = { readonly by: string; readonly at: ClaimedTime } & (
+  | { readonly kind: 'added' }
+  | { readonly kind: 'changed' }
+  | {
+      readonly kind: 'calibrated';
+      /** ISO dates: of the calibration, and of the next. */
+      readonly on: string;
+      readonly dueOn: string;
+      /** The calibration before, which everything since has relied on. */
+      readonly since: string;
+      readonly reference?: string;
+      /** As it came, before anything was done to it; empty when nothing was measured. */
+      readonly found: readonly CertificatePoint[];
+      readonly foundOutside: boolean;
+      /** What was done, and the points it left with. */
+      readonly adjusted?: { readonly how: string; readonly points: readonly CertificatePoint[] };
+      /** Whether it went back into service with this calibration. */
+      readonly isGood: boolean;
+      /** Operations since the calibration before. */
+      readonly operations: number;
+    }
+  | {
+      readonly kind: 'condition';
+      readonly from: WrenchCondition;
+      readonly to: WrenchCondition;
+      /** The ISO date on which it happened. */
+      readonly on: string;
+      readonly reason: string;
+    }
+  | {
+      readonly kind: 'called-back';
+      /** The doubt it answers: see `doubtsOf` in state. */
+      readonly doubt: string;
+      readonly job: string;
+      readonly joints: readonly string[];
+      /** The bike's record was added to, or the steps of the open job reopened. */
+      readonly how: 'record-amended' | 'steps-reopened';
+      /** What the person wrote. */
+      readonly text: string;
+    }
+);
+
 export type Tool =
-  | { readonly id: string; readonly kind: 'wrench'; readonly wrench: Wrench }
+  | {
+      readonly id: string;
+      readonly kind: 'wrench';
+      /** `operations` as it was entered: what is counted since is added when it is shown. */
+      readonly wrench: Wrench;
+      /** Counted before the calibration on its own day, which no date tells apart. */
+      readonly countedBefore?: number;
+      readonly history?: readonly ToolNote[];
+    }
   | {
       readonly id: string;
       readonly kind: 'adapter';
@@ -73,6 +129,8 @@ export type Tool =
       readonly adapter: Adapter;
       /** The wrench on which its grip was measured; on another one the grip is another. */
       readonly wrench?: string;
+      readonly retired?: boolean;
+      readonly history?: readonly ToolNote[];
     };
 
 /** A figure the shop knows for a make and model, from a document or approved by someone, or last read on the part. */
@@ -126,6 +184,8 @@ export interface Shelf<Row> {
   all(): Promise<readonly Row[]>;
   put(row: Row): Promise<void>;
   putAll(rows: readonly Row[]): Promise<void>;
+  /** Reads, lets `work` answer synchronously and keeps the answer, in one transaction; nothing answered keeps nothing. */
+  change(id: string, work: (held: Row | undefined) => Row | undefined): Promise<void>;
   remove(id: string): Promise<void>;
   watch(onRows: (rows: readonly Row[]) => void): () => void;
 }
@@ -148,6 +208,11 @@ export interface Storage {
   /** Rows of all jobs, now and after every committed change (also by another tab). */
   watchRows(onRows: (rows: readonly JobRow[]) => void): () => void;
   findByFrameNumber(frameNumber: string): Promise<readonly JobRow[]>;
+  /** Jobs on which a wrench was used from the first day to the last, both included; found by their index. */
+  findByWrench(
+    wrench: string,
+    days: { readonly since: string; readonly until?: string | undefined },
+  ): Promise<readonly JobRow[]>;
   blob(digest: string): Promise<KeptBlob | undefined>;
   keepBlob(blob: KeptBlob): Promise<Result<true, StorageRefusal>>;
   readonly people: Shelf<Person>;

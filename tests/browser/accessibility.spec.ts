@@ -32,9 +32,21 @@ for (const theme of themes) {
     await looksGood(page, 'rack');
     await visit(page, words.app.toolBoard);
     await looksGood(page, 'tool board');
-    await page.getByRole('button', { name: `${words.toolBoard.edit} A` }).tap();
-    await looksGood(page, 'wrench form');
+    await page.getByRole('button', { name: words.toolBoard.addAdapter }).tap();
+    await looksGood(page, 'adapter form');
     await page.getByRole('dialog').getByRole('button', { name: words.app.cancel }).tap();
+    await page.getByRole('link', { name: 'Torque screwdriver' }).tap();
+    await looksGood(page, 'one wrench');
+    for (const button of [words.toolBoard.correct, words.toolBoard.changeCondition]) {
+      await page.getByRole('button', { name: button }).tap();
+      await looksGood(page, button);
+      await page.getByRole('dialog').getByRole('button', { name: words.app.cancel }).tap();
+    }
+    await page.getByRole('button', { name: words.toolBoard.enterCalibration }).tap();
+    await looksGood(page, 'calibration');
+    await visit(page, words.app.toolBoard);
+    await page.getByRole('link', { name: words.toolBoard.showBikes }).first().tap();
+    await looksGood(page, 'bikes to look into');
 
     await visit(page, words.app.goodsIn);
     await looksGood(page, 'goods-in, one box');
@@ -62,7 +74,7 @@ for (const theme of themes) {
     await visit(page, words.app.rack);
     await openJob(page, boxed);
     await looksGood(page, 'opening');
-    await page.getByRole('button', { name: words.app.atStand('', '').trim() }).tap();
+    await page.getByRole('button', { name: new RegExp(` ${words.app.atStand('')}`) }).tap();
     await looksGood(page, 'who is here');
     await page.getByRole('dialog').getByRole('button', { name: words.app.close }).tap();
     const hand = new Hand(page);

@@ -100,7 +100,7 @@ export async function come(
   const person = demoPerson(who);
   const asked = page.getByRole('dialog', { name: words.hands.title });
   if (!(await asked.isVisible())) {
-    const somebody = new RegExp(`^${words.app.nobody}$|${words.app.atStand('', '')}`);
+    const somebody = new RegExp(`^${words.app.nobody}$|${words.app.atStand('')}`);
     await page.getByRole('button', { name: somebody }).first()[gesture]();
   }
   await asked.getByRole('button', { name: person.name })[gesture]();

@@ -23,6 +23,11 @@ test('a missing part stops the steps that need it, says so, and stops nothing el
   await expect(
     page.getByRole('button', { name: `${pedalsName}: ${words.contents.missing}`, pressed: true }),
   ).toBeVisible();
+  await page.getByRole('button', { name: words.contents.noteOn(pedalsName), exact: true }).tap();
+  const note = page.getByRole('dialog', { name: words.contents.noteOn(pedalsName) });
+  await note.getByLabel(words.contents.noteAsk).fill('Two left ones.');
+  await note.getByRole('button', { name: words.contents.keepNote }).tap();
+  await expect(page.getByText('Two left ones.')).toBeVisible();
   await hand.act(); // the rest, present
   const done = await hand.workUntil(words.stand.blocked);
   const pedals = ['left-pedal', 'right-pedal'].map((id) => titleOf('drivetrain', id));
@@ -85,11 +90,14 @@ test('a step set aside comes back at the end, and a job on hold waits until it i
   const now = await hand.shown();
   await page.getByRole('button', { name: words.stand.hold, exact: true }).tap();
   const hold = page.getByRole('dialog', { name: words.stand.holdTitle });
+  await expect(hold.getByRole('button', { name: words.stand.holdButton })).toBeDisabled();
   await hold.getByText(words.terms.holdNames.customer, { exact: true }).tap();
   await hold.getByLabel(words.stand.holdNote).fill('Which colour of grips?');
   await hold.getByRole('button', { name: words.stand.holdButton }).tap();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText(words.stand.heldTitle);
-  await expect(page.getByText(/for the customer: Which colour of grips\?/)).toBeVisible();
+  await expect(
+    page.getByText(/for the customer: Which colour of grips\? · Noor Adeyemi/),
+  ).toBeVisible();
 
   await page.getByRole('link', { name: words.app.rack }).first().tap();
   const row = page.getByRole('link', { name: boxedMountainBike });

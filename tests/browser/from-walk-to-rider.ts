@@ -4,7 +4,7 @@ import { expect, type Page } from '@playwright/test';
 import type { Severity } from '../../src/engine/inspection';
 import { words } from '../../src/words';
 import { come, type DemoName, demoPerson, signWith } from './app-in-a-browser';
-import { Hand, insideOf, typeOnPad } from './at-the-stand';
+import { Hand } from './at-the-stand';
 
 /** What is wrong at the points of the walk, by their turn: the first is 1. */
 export type Wrongs = Readonly<
@@ -15,28 +15,26 @@ export type Wrongs = Readonly<
 export async function walkRound(page: Page, wrongs: Wrongs = {}): Promise<readonly string[]> {
   const hand = new Hand(page);
   const names: string[] = [];
+  await expect.poll(async () => (await hand.shown()).place).toContain(words.walk.title);
   for (;;) {
     const now = await hand.shown();
     if (now.title === words.walk.done) return names;
     names.push(now.title);
     const wrong = wrongs[names.length];
-    if (wrong === undefined) await lookAt(page, hand);
+    if (wrong === undefined) await lookAt(hand);
     else await writeFinding(page, hand, wrong);
   }
 }
 
-async function lookAt(page: Page, hand: Hand): Promise<void> {
-  const { place } = await hand.shown();
-  const measured = page.getByRole('button', { name: words.stand.enterValue });
-  if (await measured.isVisible()) {
-    const limit = (await page.getByRole('main').textContent()) ?? '';
-    await hand.tap(measured);
-    const dialog = page.getByRole('dialog');
-    await typeOnPad(hand, dialog, insideOf(limit));
-    await hand.tap(dialog.getByRole('button', { name: words.app.close }));
-  }
-  await hand.act();
-  // The bar may change a moment before the page does; the next limit is read only once this point has gone.
+async function lookAt(hand: Hand): Promise<void> {
+  const now = await hand.shown();
+  if (now.action.startsWith(words.stand.enterValue)) await hand.enterValue(now);
+  else await hand.act();
+  await leftPlace(hand, now.place);
+}
+
+/** A dialog that opens or closes changes the screen as well: the next point is there only when the place says so. */
+async function leftPlace(hand: Hand, place: string): Promise<void> {
   await expect.poll(async () => (await hand.shown()).place).not.toBe(place);
 }
 
@@ -48,7 +46,7 @@ async function writeFinding(page: Page, hand: Hand, wrong: Wrongs[number]): Prom
   await dialog.getByLabel(words.walk.what).fill(wrong.text);
   await dialog.getByRole('button', { name: words.walk.write }).tap();
   await expect(dialog).toBeHidden();
-  await hand.changedFrom(before);
+  await leftPlace(hand, before.place);
 }
 
 /** Says of an open finding what was done about it. */

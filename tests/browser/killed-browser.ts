@@ -62,5 +62,15 @@ async function connectedTo(portFile: string): Promise<Browser> {
       { intervals: [50], timeout: 20_000 },
     )
     .toMatch(/^\d+$/);
-  return chromium.connectOverCDP(`http://127.0.0.1:${port}`);
+  return connected(`http://127.0.0.1:${port}`, 3);
+}
+
+/** A browser that has just written its port may let the first call hang: it is asked again, not waited for. */
+async function connected(address: string, tries: number): Promise<Browser> {
+  try {
+    return await chromium.connectOverCDP(address, { timeout: 10_000 });
+  } catch (error) {
+    if (tries <= 1) throw error;
+    return connected(address, tries - 1);
+  }
 }

@@ -23,6 +23,7 @@ const codes: Readonly<Record<Gate['code'], true>> = {
   'not-signed-as-checked': true,
   'already-signed-as-checked': true,
   'builder-cannot-check': true,
+  'apprentice-cannot-check': true,
   'supervisor-only': true,
 };
 

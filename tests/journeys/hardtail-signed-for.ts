@@ -21,7 +21,7 @@ const handingOver = {
 
 export function signedFor(journey: Journey): void {
   describe('given a bike that is signed as built', () => {
-    test('when its builder would check it or send it back, then both are refused', async () => {
+    test('when its builder, or an apprentice, would check it or send it back, then all are refused', async () => {
       const { shop, job } = journey;
       const { person } = shop.refuses(
         await shop.sign('builder', job, 'checked'),
@@ -30,6 +30,8 @@ export function signedFor(journey: Journey): void {
       expect(person).toBe(shop.people.builder.id);
       const back = { kind: 'send-back', steps: ['faceplate'], points: [], reason: 'x' } as const;
       await shop.tries('builder', job, back, 'builder-cannot-check');
+      shop.refuses(await shop.sign('learner', job, 'checked'), 'apprentice-cannot-check');
+      await shop.tries('learner', job, back, 'apprentice-cannot-check');
       const told = topicsToTell(await shop.state(job));
       const early = await shop.handOver('builder', job, { ...handingOver, told });
       shop.refuses(early, 'not-signed-as-checked');

@@ -21,6 +21,7 @@ const staff = {
   supervisor: { name: 'Marit Sandell', roles: ['mechanic', 'supervisor'], pin: '402917' },
   builder: { name: 'Owen Tarrant', roles: ['mechanic'], pin: '758203' },
   checker: { name: 'Lena Holt', roles: ['mechanic'], pin: '619384' },
+  learner: { name: 'Ruben Ashdown', roles: ['apprentice'], pin: '350871' },
 } as const;
 
 export type Post = keyof typeof staff;
@@ -61,18 +62,19 @@ export async function openWorkshop(market = 'gb'): Promise<Workshop> {
 }
 
 async function engage(app: TestApp['app'], market: string): Promise<Workshop['people']> {
-  const { supervisor, builder, checker } = staff;
+  const { supervisor, builder, checker, learner } = staff;
   const own = { shop: 'Two Bridges Cycles', market, ...supervisor };
   return {
     supervisor: must(await app.startOwnShop(own)),
     builder: must(await app.addPerson(builder)),
     checker: must(await app.addPerson(checker)),
+    learner: must(await app.addPerson(learner)),
   };
 }
 
 async function furnish({ app, clock }: TestApp, seeds: Workshop['seeds']): Promise<void> {
   for (const wrench of wrenchesOn(clock.today(), seeds.wrenches)) {
-    must(await app.saveTool({ id: wrench.id, kind: 'wrench', wrench }));
+    must(await app.addTool({ kind: 'wrench', wrench }));
   }
   for (const figure of seeds.figures) must(await app.saveFigure(figure));
   await settled();

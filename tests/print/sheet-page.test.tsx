@@ -124,6 +124,16 @@ describe('the table of joints', () => {
     expect(screen.getByText(/6 lesser joints/)).toBeVisible();
   });
 
+  test('what an indicating wrench showed stands under what it was set to, and a doubtful one says so', () => {
+    const readings = [
+      { bolt: 1, onScale: 5.02, judged: 'inside' },
+      { bolt: 2, onScale: 5.864, judged: 'undecided' },
+    ] as const;
+    show({ ...sealed, joints: [{ ...faceplate, readings }] });
+    expect(screen.getByText('read 5.02, 5.86 (near its end)')).toBeVisible();
+    expect(screen.getByRole('cell', { name: /^5 ?read/ })).toBeVisible();
+  });
+
   test('a usual range that nobody has accepted is no specification, and the sheet says so', () => {
     const nobody = figureOf({ min: 12, max: 16 }, { kind: 'usual' });
     show({ ...sealed, joints: [{ ...saddle, figure: nobody }] });

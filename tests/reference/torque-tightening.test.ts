@@ -3,11 +3,13 @@
 import { describe, expect, test } from 'vitest';
 import {
   type FrictionJoint,
+  nutFactor,
   preloadFrom,
+  proofLoad,
   socketHeadBearing,
   torqueFor,
 } from '../../src/engine/torque';
-import { millimetres, newtons } from '../../src/engine/units';
+import { millimetres, newtonMetres, newtons } from '../../src/engine/units';
 
 /** Bolt, diameter and pitch in mm, friction, preload in kN, bearing head and hole in mm, torque and tolerance in N·m. */
 type HexRow = readonly [string, number, number, number, number, number, number, number, number];
@@ -148,5 +150,55 @@ describe('torqueFor and preloadFrom', () => {
     const joint = jointOf(d, p, 0.12, headDiameter, holeDiameter);
     const torque = torqueFor({ ...joint, preload: newtons(1000) });
     expect(Math.abs((torque.ok ? torque.value : 0) - perKilonewton)).toBeLessThanOrEqual(0.002);
+  });
+});
+
+describe('the short form T = K·F·d', () => {
+  const head = { 10: [14.63, 11], 12: [16.63, 13.5] } as const;
+  const pitch = { 10: 1.5, 12: 1.75 } as const;
+
+  /** The joint whose friction gives a nut factor, found by halving. */
+  function jointWith(factor: number, diameter: 10 | 12): FrictionJoint {
+    const [bearing, hole] = head[diameter];
+    const at = (friction: number) => jointOf(diameter, pitch[diameter], friction, bearing, hole);
+    let [low, high] = [0.01, 0.6];
+    for (let step = 0; step < 60; step += 1) {
+      const middle = (low + high) / 2;
+      const found = nutFactor(at(middle));
+      if (found.ok && found.value < factor) low = middle;
+      else high = middle;
+    }
+    return at(low);
+  }
+
+  // worked examples on published pages about bolt torque: an M12 8.8 at 70 % of proof, an M10 8.8 at 75 %
+  test.each<[string, 10 | 12, factor: number, preload: number, torque: number, within: number]>([
+    ['M12 as received', 12, 0.2, 34_225.8, 82, 0.5],
+    ['M10 as received', 10, 0.2, 26_100, 52, 0.5],
+    ['M10 lubricated', 10, 0.13, 26_100, 34, 0.5],
+  ])(
+    '[T21] %s: M%d with K = %d at %d N takes %d N·m (±%d)',
+    (_, d, factor, preload, torque, within) => {
+      const needed = torqueFor({ ...jointWith(factor, d), preload: newtons(preload) });
+      expect(Math.abs((needed.ok ? needed.value : 0) - torque)).toBeLessThanOrEqual(within);
+    },
+  );
+
+  test.each<[string, factor: number, kilonewtons: number, within: number]>([
+    ['over-stretched when it is slippery', 0.15, 45, 0.6],
+    ['loose when it is dry or rusty', 0.3, 23, 0.4],
+  ])(
+    '[T21, T23] the same M12 at 82 N·m is %s: K = %d gives %d kN (±%d)',
+    (_, factor, kilonewtons, within) => {
+      const preload = preloadFrom({ ...jointWith(factor, 12), torque: newtonMetres(82) });
+      expect(Math.abs((preload.ok ? preload.value : 0) / 1000 - kilonewtons)).toBeLessThanOrEqual(
+        within,
+      );
+    },
+  );
+
+  test('[T20] 70 % of the proof load of an M12 8.8 is 34 kN (the same example)', () => {
+    const thread = { diameter: millimetres(12), pitch: millimetres(1.75) };
+    expect(Math.abs((proofLoad(thread, '8.8') * 0.7) / 1000 - 34)).toBeLessThanOrEqual(0.3);
   });
 });

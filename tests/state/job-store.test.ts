@@ -46,10 +46,21 @@ describe('what is asked of a job', () => {
     expect(Object.values(state.steps)).toHaveLength(1);
   });
 
-  test('is one thing at a time', async () => {
+  test('is done once when it is tapped twice', async () => {
     const asked = await firstStep();
+    const before = store.getState().entries.length;
     const [first, second] = await Promise.all([store.act(asked), store.act(asked)]);
-    expect([first, second]).toEqual([true, false]);
+    expect([first, second]).toEqual([true, true]);
+    expect(store.getState().entries.length).toBe(before + 1);
+    expect(store.getState().problem).toBeUndefined();
+  });
+
+  test('waits for what is on its way, and is not lost', async () => {
+    const asked = await firstStep();
+    const [first, second] = await Promise.all([store.act(asked), store.act(holding)]);
+    expect([first, second]).toEqual([true, true]);
+    const kinds = store.getState().entries.map(({ event }) => event.kind);
+    expect(kinds.slice(-2)).toEqual(['step-done', 'job-held']);
   });
 
   test('is refused with facts, and changes nothing', async () => {

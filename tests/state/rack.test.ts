@@ -23,6 +23,7 @@ function row(job: string, changes: Partial<JobRow> = {}): JobRow {
     steps: { done: 0, of: 0 },
     points: { done: 0, of: 0 },
     openFindings: 0,
+    wrenchDays: [],
     ...changes,
   };
 }

@@ -12,7 +12,7 @@ const MILLISECONDS_PER_DAY = 86_400_000;
 
 /** The demo's wrenches with their calibration dates counted from `firstStart` (`YYYY-MM-DD`). */
 export function wrenchesOn(firstStart: string, wrenches: DemoTools['wrenches']): readonly Wrench[] {
-  return wrenches.map(({ calibratedDaysAgo, dueInDays, ...wrench }) => ({
+  return wrenches.map(({ calibratedDaysAgo, dueInDays, notes: _, ...wrench }) => ({
     ...wrench,
     calibratedOn: dayFrom(firstStart, -calibratedDaysAgo),
     dueOn: dayFrom(firstStart, dueInDays),

@@ -44,7 +44,7 @@ export async function openShopWithAJob(changes: Partial<AppPorts> = {}): Promise
       storage,
       perform: createPerform({ storage, clock, device: 'tablet-a' }),
       person: mechanic,
-      wrenches: wrenches.map((wrench) => ({
+      wrenches: wrenches.map(({ notes: _, ...wrench }) => ({
         ...wrench,
         calibratedOn: '2026-06-01',
         dueOn: wrench.dueInDays < 0 ? '2026-11-01' : '2027-06-01',

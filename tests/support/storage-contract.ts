@@ -2,7 +2,7 @@
 
 import type { Entry } from '../../src/engine/integrity';
 import { logEnd, nextPlace, seal } from '../../src/engine/integrity';
-import type { HeldJob, JobRow, JobWrite, Storage } from '../../src/storage/contract';
+import type { HeldJob, JobRow, JobWrite, Setting, Storage } from '../../src/storage/contract';
 
 export interface ContractCase {
   readonly title: string;
@@ -141,6 +141,51 @@ export const storageContract: readonly ContractCase[] = [
         ['job-1'],
       );
       same(await storage.findByFrameNumber('FRAME-JOB-9'), []);
+    },
+  },
+  {
+    title: 'jobs are found by a wrench and the days on which it was used',
+    async run(open) {
+      const storage = open();
+      const used = [
+        ['job-1', ['B', '2026-11-03', 4], ['D', '2026-11-09', 2]],
+        ['job-2', ['B', '2026-11-09', 1], ['B', '2026-11-10', 6]],
+        ['job-3', ['BB', '2026-11-09', 9]],
+        ['job-4'],
+      ] as const;
+      for (const [job, ...wrenchDays] of used) {
+        const write = writeOf(job, [nextEntry([], 'tablet-a', undefined, job)]);
+        await storage.addJobs([{ ...write, row: { ...write.row, wrenchDays } }]);
+      }
+      const found = async (wrench: string, since: string, until?: string) =>
+        (await storage.findByWrench(wrench, { since, until })).map(({ job }) => job).sort();
+      same(await found('B', '2026-11-01'), ['job-1', 'job-2']);
+      same(await found('B', '2026-11-03', '2026-11-03'), ['job-1']);
+      same(await found('B', '2026-11-04', '2026-11-08'), []);
+      same(await found('B', '2026-11-04', '2026-11-09'), ['job-2']);
+      same(await found('D', '2026-11-09'), ['job-1']);
+      same(await found('E', '2026-11-01'), []);
+      const [row] = await storage.findByWrench('BB', { since: '2026-11-09' });
+      same(row?.wrenchDays, [['BB', '2026-11-09', 9]]);
+      await append(storage, 'job-1', 'tablet-a');
+      same(await found('D', '2026-11-01'), []);
+    },
+  },
+  {
+    title: 'two tabs that change one row of a shelf at once lose neither change',
+    async run(open) {
+      const [one, other] = [open().settings, open().settings];
+      const add = (n: number) => (held: Setting | undefined) => ({
+        id: 'list',
+        value: [...(Array.isArray(held?.value) ? held.value : []), n],
+      });
+      await Promise.all(
+        Array.from({ length: 8 }, (_, n) => (n % 2 ? one : other).change('list', add(n))),
+      );
+      const { value } = (await one.get('list')) ?? {};
+      same(Array.isArray(value) && [...value].sort(), [0, 1, 2, 3, 4, 5, 6, 7]);
+      await one.change('list', () => undefined);
+      same((await other.get('list'))?.value, value);
     },
   },
   {
@@ -316,6 +361,7 @@ function rowOf(job: string, entries: readonly Entry[]): JobRow {
     lamport,
     seqs: { 'tablet-a': lastSeq },
     count: entries.length,
+    wrenchDays: [],
     status: 'on-the-stand',
     make: 'Larkfell',
     model: 'Test',

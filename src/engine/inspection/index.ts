@@ -11,4 +11,5 @@ export {
   type Verdict,
   verdicts,
 } from './point.schema';
+export { readyValues } from './ready-values';
 export { routeFor } from './route-for';

@@ -6,6 +6,7 @@ import type { ClaimedTime } from '../integrity';
 import type { Adapter, Figure, Wrench } from '../torque';
 import type { HoldReason, Meaning, PartState } from './event.schema';
 import type { JobPlan } from './job-plan.schema';
+import type { BoltReading } from './pass-readings';
 
 export const roles = ['mechanic', 'apprentice', 'supervisor'] as const;
 export type Role = (typeof roles)[number];
@@ -71,7 +72,11 @@ export type Asked =
       readonly step: string;
       readonly pass: number;
       readonly wrench: Wrench;
+      /** What the part says, when this very pass confirms it. */
+      readonly figure?: Figure;
       readonly adapter?: Adapter & { readonly id: string; readonly name: string };
+      /** What the wrench showed, bolt by bolt, in the order in which it was read. */
+      readonly readings?: readonly BoltReading[];
     }
   | {
       readonly kind: 'take-measure';

@@ -7,10 +7,11 @@ import type { AskedOf, Command } from './command';
 import type { Deciders } from './decider';
 import type { JobEvent, PassMade } from './event.schema';
 import { measureEvent, missingMeasures } from './measuring';
+import { judgeReadings } from './pass-readings';
 import type { JobRefusal } from './refusal';
 import type { JobState } from './state';
 import { standingOfStep, stepById, stepOfJoint } from './status';
-import { nextPass } from './tightening';
+import { nextPass, withFigure } from './tightening';
 
 type BuildCommands =
   | 'do-step'
@@ -50,24 +51,21 @@ export const buildDeciders: Deciders<BuildCommands> = {
     return ok([{ kind: 'step-set-aside', v: 1, step: id, reason: reason.trim() }]);
   },
 
-  'enter-figure': ({ joint, figure, stamp }, state) => {
-    const step = stepOfJoint(state, joint);
-    if (step === undefined) return refuse({ code: 'joint-unknown', step: joint });
-    if (standingOfStep(state, step.id) === 'done')
-      return refuse({ code: 'step-already-done', step: step.id });
-    if (figure.source.kind === 'usual' && figure.source.acceptedBy !== stamp.by)
-      return refuse({ code: 'usual-range-needs-own-name' });
-    const usable = usableFigure(figure);
-    if (!usable.ok) return usable;
-    return ok([{ kind: 'figure-entered', v: 1, joint, figure }]);
-  },
+  'enter-figure': enterFigure,
 
   'make-pass': (command, state) => {
     const step = stepById(state, command.step);
     if (step === undefined) return refuse({ code: 'step-unknown', step: command.step });
     if (standingOfStep(state, step.id) === 'done')
       return refuse({ code: 'step-already-done', step: step.id });
-    return makePass(command, state, step);
+    if (command.figure === undefined || step.joint === undefined)
+      return makePass(command, state, step);
+    const { figure, stamp } = command;
+    const joint = step.joint.id;
+    const entered = enterFigure({ joint, figure, stamp }, state);
+    if (!entered.ok) return entered;
+    const made = makePass(command, withFigure(state, joint, figure), step);
+    return made.ok ? ok([...entered.value, ...made.value]) : made;
   },
 
   'take-measure': ({ at, measure, value }, state) => {
@@ -75,6 +73,21 @@ export const buildDeciders: Deciders<BuildCommands> = {
     return event.ok ? ok([event.value]) : event;
   },
 };
+
+function enterFigure(
+  { joint, figure, stamp }: Pick<Command<'enter-figure'>, 'joint' | 'figure' | 'stamp'>,
+  state: JobState,
+): Answer {
+  const step = stepOfJoint(state, joint);
+  if (step === undefined) return refuse({ code: 'joint-unknown', step: joint });
+  if (standingOfStep(state, step.id) === 'done')
+    return refuse({ code: 'step-already-done', step: step.id });
+  if (figure.source.kind === 'usual' && figure.source.acceptedBy !== stamp.by)
+    return refuse({ code: 'usual-range-needs-own-name' });
+  const usable = usableFigure(figure);
+  if (!usable.ok) return usable;
+  return ok([{ kind: 'figure-entered', v: 1, joint, figure }]);
+}
 
 /** Every measure of a step must lie inside its limits before the step is done; values given now count at once. */
 function finishStep(
@@ -109,7 +122,13 @@ function outside(step: PlanStep, id: string, value: number): Answer {
 
 /** A pass is kept with the wrench and its setting; the last one also keeps where the joint ends, and does the step. */
 function makePass(
-  { pass: asked, wrench, adapter, stamp }: AskedOf<'make-pass'> & Pick<Command, 'stamp'>,
+  {
+    pass: asked,
+    wrench,
+    adapter,
+    readings = [],
+    stamp,
+  }: AskedOf<'make-pass'> & Pick<Command, 'stamp'>,
   state: JobState,
   step: PlanStep,
 ): Answer {
@@ -122,8 +141,11 @@ function makePass(
   const plan = planSetPoint({ figure, wrench, on: stamp.on, ...(adapter && { adapter }) });
   if (!plan.ok) return plan;
   const { setPoint, onScale, jointLow, jointHigh } = plan.value;
+  const { id: joint = step.id, bolts = 1 } = step.joint ?? {};
+  const read = judgeReadings({ joint, bolts, figure, pass, wrench, adapter, readings });
+  if (!read.ok) return read;
   const made: PassMade = {
-    joint: step.joint?.id ?? step.id,
+    joint,
     pass: asked,
     of,
     wrench: {
@@ -138,6 +160,7 @@ function makePass(
     adapter: adapter && { ...adapter },
     setPoint,
     onScale,
+    ...(read.value.length > 0 && { readings: [...read.value] }),
   };
   if (asked < of) return ok([{ kind: 'pass-made', v: 1, ...made }]);
   const finished = finishStep(state, step, {});

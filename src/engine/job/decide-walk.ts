@@ -1,6 +1,7 @@
 /** Commands on the walk: points and findings. */
 
 import { ok, type Result, refuse } from '../base';
+import type { RoutePoint } from '../inspection';
 import type { AskedOf } from './command';
 import type { Deciders } from './decider';
 import type { EventOf, JobEvent } from './event.schema';
@@ -19,6 +20,8 @@ export const walkDeciders: Deciders<WalkCommands> = {
     if (point === undefined) return refuse({ code: 'point-unknown', point: command.point });
     if (command.verdict === 'wrong' && command.finding === undefined)
       return refuse({ code: 'finding-missing', point: point.id });
+    if (needsValue(point) && command.verdict !== 'wrong' && command.value === undefined)
+      return refuse({ code: 'point-needs-value', point: point.id });
     return lookAtPoint(command, state);
   },
 
@@ -43,6 +46,11 @@ export const walkDeciders: Deciders<WalkCommands> = {
     ]);
   },
 };
+
+/** A limit that nobody measured against says nothing. */
+function needsValue({ measure }: RoutePoint): boolean {
+  return measure?.limit.min !== undefined || measure?.limit.max !== undefined;
+}
 
 function lookAtPoint(command: AskedOf<'look-at-point'>, state: JobState): Answer {
   const { point, verdict, note, value, finding } = command;

@@ -3,7 +3,7 @@
 import * as z from 'zod/mini';
 import { bikeSchema } from '../bike';
 import { severities, verdicts } from '../inspection';
-import { figureSchema } from '../torque';
+import { figureSchema, readingVerdicts } from '../torque';
 
 const id = z.string().check(z.minLength(1));
 const ids = z.array(id);
@@ -34,6 +34,19 @@ const adapterUsedSchema = z.object({
   angle: z.number(),
 });
 
+/** What an indicating wrench showed at one bolt; a bolt that was read again stands here again. */
+const readingTakenSchema = z.object({
+  /** From 1, as the bolts are drawn. */
+  bolt: z.int().check(z.positive()),
+  /** N·m at the wrench. */
+  value: z.number().check(z.positive()),
+  /** N·m: half of the last digit that was shown, by which the value may have been rounded. */
+  halfStep: z.optional(z.number().check(z.positive())),
+  /** As the wrench typed it. */
+  text,
+  judged: z.enum(readingVerdicts),
+});
+
 export const passSchema = z.object({
   joint: id,
   pass: z.int(),
@@ -43,6 +56,8 @@ export const passSchema = z.object({
   /** N·m at the wrench, and the same on its own scale. */
   setPoint: z.number(),
   onScale: z.number(),
+  /** In the order in which they were taken; absent where nobody read a wrench. */
+  readings: z.optional(z.array(readingTakenSchema)),
 });
 
 export const tightenedSchema = z.extend(passSchema, {
@@ -147,5 +162,6 @@ export type HoldReason = (typeof holdReasons)[number];
 export type Meaning = (typeof meanings)[number];
 export type WrenchUsed = z.infer<typeof wrenchUsedSchema>;
 export type AdapterUsed = z.infer<typeof adapterUsedSchema>;
+export type ReadingTaken = z.infer<typeof readingTakenSchema>;
 export type PassMade = z.infer<typeof passSchema>;
 export type Tightened = z.infer<typeof tightenedSchema>;

@@ -5,6 +5,7 @@ import { disturb } from './disturb';
 import type { EventOf, JobEvent } from './event.schema';
 import type { Finding, JobState, Mark, StepMark } from './state';
 import { standingSignature, stepById, stepOfJoint } from './status';
+import { withFigure } from './tightening';
 
 type Evolvers = {
   [K in JobEvent['kind']]: (state: JobState, event: EventOf<K>, mark: Mark) => JobState;
@@ -58,19 +59,7 @@ const evolvers: Evolvers = {
       reason,
       disturbed: { ...mark, from: step, reason },
     }),
-  'figure-entered': (state, { joint, figure }) => ({
-    ...state,
-    joints: {
-      ...state.joints,
-      // Passes made to another figure say nothing about this one.
-      [joint]: {
-        passes: [],
-        stale: state.joints[joint]?.stale ?? false,
-        tightened: state.joints[joint]?.tightened,
-        figure,
-      },
-    },
-  }),
+  'figure-entered': (state, { joint, figure }) => withFigure(state, joint, figure),
   'pass-made': (state, { kind: _, v: __, ...pass }, mark) => {
     const joint = state.joints[pass.joint] ?? { passes: [], stale: false };
     return withBuilder(

@@ -2,7 +2,7 @@
 
 import type { Severity } from '../inspection';
 import type { PlanStep } from '../plan';
-import type { Asked, Command, CommandKind } from './command';
+import type { Asked, Command, CommandKind, Stamp } from './command';
 import type { HoldReason, PartState } from './event.schema';
 import type { JobState } from './state';
 import {
@@ -56,6 +56,7 @@ export type Gate =
   | { readonly code: 'not-signed-as-checked' }
   | { readonly code: 'already-signed-as-checked' }
   | { readonly code: 'builder-cannot-check'; readonly person: string }
+  | { readonly code: 'apprentice-cannot-check'; readonly person: string }
   | { readonly code: 'supervisor-only' };
 
 /** Every gate that is closed for a command, the most telling first; none means it may be done. */
@@ -73,9 +74,9 @@ export function gatesFor(state: JobState, command: Command): readonly Gate[] {
     case 'sign-built':
       return builtGates(state);
     case 'sign-checked':
-      return checkedGates(state, command.stamp.by);
+      return checkedGates(state, command.stamp);
     case 'send-back':
-      return sendBackGates(state, command.stamp.by);
+      return checkerGates(state, command.stamp);
     case 'hand-over':
       return handOverGates(state);
     default:
@@ -177,19 +178,19 @@ function builtGates(state: JobState): readonly Gate[] {
   return workGates(state);
 }
 
-function checkedGates(state: JobState, person: string): readonly Gate[] {
+function checkedGates(state: JobState, person: Checker): readonly Gate[] {
   if (standingSignature(state, 'checked') !== undefined)
     return [{ code: 'already-signed-as-checked' }];
   return [...checkerGates(state, person), ...workGates(state)];
 }
 
-function sendBackGates(state: JobState, person: string): readonly Gate[] {
-  return checkerGates(state, person);
-}
+type Checker = Pick<Stamp, 'by' | 'roles'>;
 
-/** The builder cannot be the second checker of the same job. */
-function checkerGates(state: JobState, person: string): readonly Gate[] {
-  if (state.builders.includes(person)) return [{ code: 'builder-cannot-check', person }];
+/** The builder cannot be the second checker of the same job, nor can somebody who is still learning. */
+function checkerGates(state: JobState, { by, roles }: Checker): readonly Gate[] {
+  if (state.builders.includes(by)) return [{ code: 'builder-cannot-check', person: by }];
+  if (!roles.includes('mechanic') && !roles.includes('supervisor'))
+    return [{ code: 'apprentice-cannot-check', person: by }];
   return standingSignature(state, 'built') === undefined ? [{ code: 'not-signed-as-built' }] : [];
 }
 

@@ -25,6 +25,7 @@ export {
   type PartState,
   type PassMade,
   partStates,
+  type ReadingTaken,
   type Tightened,
   type WrenchUsed,
 } from './event.schema';
@@ -33,6 +34,13 @@ export { type FreezingInput, freezePlan } from './freeze-plan';
 export { type Gate, gatesFor, isStepOpen, openSteps, stepGates, uncheckedContents } from './gates';
 export { type JobPlan, jobPlanSchema } from './job-plan.schema';
 export { measuresAt, missingMeasures } from './measuring';
+export {
+  type BoltReading,
+  lastOfEachBolt,
+  type ReadingGround,
+  type ReadingRefusal,
+  verdictOf,
+} from './pass-readings';
 export { recordCode } from './record-code';
 export type { JobRefusal } from './refusal';
 export { planNamedIn, replay, withPlan } from './replay';
@@ -73,3 +81,5 @@ export { type Topic, topics, topicsFor } from './told';
 export { type Unusual, unusualIn } from './unusual';
 export { type Waiting, waitsFor } from './waiting';
 export { type WhatNow, whatNow } from './what-now';
+export { type WrenchDay, wrenchDays } from './wrench-days';
+export { type WrenchUse, wrenchUses } from './wrench-uses';

@@ -2,17 +2,20 @@
 
 import type { SetPointRefusal, UsualRangeNotAccepted } from '../torque';
 import type { Gate } from './gates';
+import type { ReadingRefusal } from './pass-readings';
 import type { NoNextPass } from './tightening';
 
 export type JobRefusal =
   | Gate
   | NoNextPass
+  | ReadingRefusal
   | SetPointRefusal
   | UsualRangeNotAccepted
   | { readonly code: 'plan-for-another-bike' }
   | { readonly code: 'part-unknown'; readonly part: string }
   | { readonly code: 'step-unknown'; readonly step: string }
   | { readonly code: 'point-unknown'; readonly point: string }
+  | { readonly code: 'point-needs-value'; readonly point: string }
   | { readonly code: 'finding-unknown'; readonly finding: string }
   | { readonly code: 'finding-already-closed'; readonly finding: string }
   | { readonly code: 'finding-already-raised'; readonly finding: string }

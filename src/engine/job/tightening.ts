@@ -15,6 +15,18 @@ export function layoutOf(step: PlanStep): Layout | undefined {
   return step.joint && { shape: step.joint.layout, bolts: step.joint.bolts };
 }
 
+/** Passes made to another figure say nothing about this one. */
+export function withFigure(state: JobState, joint: string, figure: Figure): JobState {
+  const held = state.joints[joint];
+  const mark = {
+    passes: [],
+    stale: held?.stale ?? false,
+    tightened: held?.tightened,
+    figure,
+  };
+  return { ...state, joints: { ...state.joints, [joint]: mark } };
+}
+
 export interface NextPass {
   readonly figure: Figure;
   readonly pass: Pass;
@@ -27,9 +39,14 @@ export type NoNextPass =
 
 /**
  * The next round over the bolts. A joint that only went stale (it was not loosened itself) needs its last round
- * shown again; a loosened one begins anew.
+ * shown again; a loosened one begins anew. With `read`, as if that figure had just been entered.
  */
-export function nextPass(state: JobState, step: PlanStep): Result<NextPass, NoNextPass> {
+export function nextPass(
+  held: JobState,
+  step: PlanStep,
+  read?: Figure,
+): Result<NextPass, NoNextPass> {
+  const state = read && step.joint ? withFigure(held, step.joint.id, read) : held;
   const layout = layoutOf(step);
   if (step.joint === undefined || layout === undefined)
     return refuse({ code: 'joint-unknown', step: step.id });

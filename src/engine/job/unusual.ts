@@ -1,6 +1,7 @@
 /** What is unusual about a build: what the second checker should look at first. */
 
 import type { Severity } from '../inspection';
+import { lastOfEachBolt } from './pass-readings';
 import type { JobState } from './state';
 import { stepById, stepsOf } from './status';
 
@@ -29,6 +30,15 @@ export type Unusual =
       readonly value: number;
     }
   | {
+      readonly code: 'unusual-readings';
+      readonly step: string;
+      readonly joint: string;
+      /** Bolts whose last reading was too near the figure's end to tell. */
+      readonly undecided: readonly number[];
+      /** Bolts that were once read above the figure, and brought right. */
+      readonly above: readonly number[];
+    }
+  | {
       readonly code: 'unusual-point-adjusted';
       readonly point: string;
       readonly note?: string | undefined;
@@ -51,6 +61,7 @@ export function unusualIn(state: JobState): readonly Unusual[] {
     ...adjusted(state),
     ...damagedParts(state),
     ...undecided(state),
+    ...readings(state),
     ...(state.received?.cartonDamage === undefined
       ? []
       : [{ code: 'unusual-carton', damage: state.received.cartonDamage } as const]),
@@ -110,4 +121,29 @@ function undecided(state: JobState): readonly Unusual[] {
       const [at = '', measure = ''] = key.split('.');
       return { code: 'unusual-measure-undecided', at, measure, value };
     });
+}
+
+function readings(state: JobState): readonly Unusual[] {
+  return stepsOf(state).flatMap(({ id, joint }) => {
+    const mark = joint && state.joints[joint.id];
+    if (joint === undefined || mark?.tightened === undefined) return [];
+    const undecided = lastOfEachBolt(mark.tightened.readings ?? [])
+      .filter(({ judged }) => judged === 'undecided')
+      .map(({ bolt }) => bolt);
+    const above = mark.passes.flatMap(({ setPoint, readings: read = [] }) =>
+      read.flatMap(({ bolt, value, judged }) =>
+        judged === 'outside' && value > setPoint ? [bolt] : [],
+      ),
+    );
+    if (undecided.length === 0 && above.length === 0) return [];
+    return [
+      {
+        code: 'unusual-readings',
+        step: id,
+        joint: joint.id,
+        undecided,
+        above: [...new Set(above)],
+      },
+    ];
+  });
 }

@@ -9,7 +9,7 @@ export const preparations = ['grease', 'threadlocker', 'assembly-compound', 'oil
 export const hands = ['right', 'left'] as const;
 export const risks = ['A', 'B', 'C'] as const;
 export const sides = ['left', 'right', 'both', 'middle'] as const;
-export const layoutShapes = ['line', 'pair', 'rectangle', 'ring'] as const;
+export const layoutShapes = ['line', 'pair', 'rectangle', 'ring', 'opposed'] as const;
 export const measureUnits = ['mm', 'kPa', '°', 'N', 'turns', '%'] as const;
 /** Limits that depend on the bike and are worked out when its plan is resolved. */
 export const limitRules = [
@@ -17,6 +17,14 @@ export const limitRules = [
   'tyre-window-rear',
   'seat-post-insertion',
   'quill-insertion',
+] as const;
+
+/** Questions about the bike that answer what a joint's bolts hold together. */
+export const materialQuestions = [
+  'frame.material',
+  'fork.steerer',
+  'steering.barMaterial',
+  'seat.postMaterial',
 ] as const;
 
 const id = z.string().check(z.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/));
@@ -52,6 +60,8 @@ export const jointSchema = z.object({
   bit: sentence,
   preparation: z.enum(preparations),
   preparationNote: sentence,
+  /** What the bolts hold together, as far as the bike's description says; absent where it says nothing. */
+  clamps: z.optional(z.array(z.enum(materialQuestions)).check(z.minLength(1))),
   /** Common practice, N·m: to warn with, never a specification. */
   usual: usualRangeSchema,
   risk: z.enum(risks),
@@ -136,4 +146,5 @@ export type Part = z.infer<typeof partSchema>;
 export type Measure = z.infer<typeof measureSchema>;
 export type Limit = z.infer<typeof limitSchema>;
 export type LimitRule = (typeof limitRules)[number];
+export type MaterialQuestion = (typeof materialQuestions)[number];
 export type Preparation = (typeof preparations)[number];

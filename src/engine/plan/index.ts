@@ -11,7 +11,9 @@ export {
   layoutShapes,
   limitRules,
   limitSchema,
+  type MaterialQuestion,
   type Measure,
+  materialQuestions,
   measureSchema,
   measureUnits,
   type Part,
@@ -27,7 +29,9 @@ export { type Ground, groundsOf, holds, questionsAsked } from './condition';
 export { type Condition, conditionSchema } from './condition.schema';
 export { type Activity, type CriticalPath, criticalPath } from './critical-path';
 export { type Effort, effortOf, type ThreePoints } from './effort';
+export { type GreaseAdvice, type GreaseAdviceRefusal, greaseAdvice } from './grease-advice';
 export { featuresToHandle } from './handled-features';
+export { jointThread } from './joint-thread';
 export type { BikeOutsideCatalogue } from './outside-catalogue';
 export {
   type Plan,

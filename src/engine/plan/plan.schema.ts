@@ -1,6 +1,7 @@
 /** A plan: the ordered steps for one bike, resolved from the catalogue, with nothing left to look up. */
 
 import * as z from 'zod/mini';
+import { materials } from '../bike';
 import {
   jointSchema,
   limitSchema,
@@ -15,7 +16,10 @@ export const planMeasureSchema = z.extend(z.omit(measureSchema, { limit: true })
   suggested: z.optional(z.number()),
 });
 
-export const planJointSchema = z.omit(jointSchema, { variants: true });
+/** `clamps` answered: the materials that the bolts hold together, where the bike's description says so. */
+export const planJointSchema = z.extend(z.omit(jointSchema, { variants: true, clamps: true }), {
+  clamps: z.optional(z.array(z.enum(materials))),
+});
 
 export const planStepSchema = z.extend(
   z.omit(stepSchema, { when: true, joint: true, measures: true }),

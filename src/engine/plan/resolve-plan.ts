@@ -1,8 +1,15 @@
 /** A plan from a bike and the catalogue: the steps that this bike needs, in an order that works, nothing left to look up. */
 
 import { ok, type Refusal, type Result, refuse } from '../base';
-import { type Bike, type BikeFacts, type Contradiction, contradictionsIn, factsOf } from '../bike';
-import type { Catalogue, Joint, Step } from './catalogue.schema';
+import {
+  type Bike,
+  type BikeFacts,
+  type Contradiction,
+  contradictionsIn,
+  factsOf,
+  materials,
+} from '../bike';
+import type { Catalogue, Joint, MaterialQuestion, Step } from './catalogue.schema';
 import { holds } from './condition';
 import { type BikeOutsideCatalogue, checkInsideCatalogue } from './outside-catalogue';
 import type { Plan, PlanJoint, PlanPart, PlanStep } from './plan.schema';
@@ -92,7 +99,8 @@ function resolveStep(
   });
 }
 
-function resolveJoint({ variants, ...joint }: Joint, facts: BikeFacts): PlanJoint {
+function resolveJoint({ variants, clamps, ...own }: Joint, facts: BikeFacts): PlanJoint {
+  const joint = { ...own, ...(clamps && { clamps: clamps.map((one) => materialOf(one, facts)) }) };
   const variant = variants.find(({ when }) => holds(when, facts));
   if (variant === undefined) return joint;
   return {
@@ -106,4 +114,9 @@ function resolveJoint({ variants, ...joint }: Joint, facts: BikeFacts): PlanJoin
     usual: variant.usual ?? joint.usual,
     source: variant.source ?? joint.source,
   };
+}
+
+/** A material the description leaves open is unknown, which is an answer too. */
+function materialOf(question: MaterialQuestion, facts: BikeFacts): (typeof materials)[number] {
+  return materials.find((material) => material === facts[question]) ?? 'unknown';
 }

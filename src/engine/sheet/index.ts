@@ -6,6 +6,7 @@ export {
   type SheetInput,
   type SheetJoint,
   type SheetMeasure,
+  type SheetReading,
   type SheetSignature,
   sheetOf,
 } from './sheet-of';

@@ -5,15 +5,17 @@ import type { Severity } from '../inspection';
 import { type ClaimedTime, digestOf } from '../integrity';
 import {
   type JobState,
+  lastOfEachBolt,
   type Meaning,
   pointById,
   pointsOf,
   recordCode,
   stepById,
   stepsOf,
+  type Tightened,
 } from '../job';
 import type { PlanStep } from '../plan';
-import type { Figure } from '../torque';
+import type { Figure, ReadingVerdict } from '../torque';
 
 export interface SheetInput {
   readonly job: string;
@@ -38,6 +40,14 @@ export interface SheetJoint {
   readonly unit: string;
   readonly wrench: string;
   readonly adapter?: string | undefined;
+  /** What the wrench showed at each bolt, on its own scale, where it was read; the last reading of each. */
+  readonly readings?: readonly SheetReading[];
+}
+
+export interface SheetReading {
+  readonly bolt: number;
+  readonly onScale: number;
+  readonly judged: ReadingVerdict;
 }
 
 export interface SheetFinding {
@@ -60,6 +70,8 @@ export interface SheetMeasure {
 export interface SheetSignature {
   readonly meaning: Meaning;
   readonly name: string | undefined;
+  /** Who handed the bike over, beside who received it. */
+  readonly from?: string | undefined;
   readonly at: ClaimedTime;
   readonly strokes?: string | undefined;
 }
@@ -155,7 +167,7 @@ function isListed(state: JobState, { joint }: PlanStep): boolean {
 function jointRow(state: JobState, { joint }: PlanStep): readonly SheetJoint[] {
   const tightened = joint && state.joints[joint.id]?.tightened;
   if (joint === undefined || tightened === undefined) return [];
-  const { figure, onScale, wrench, adapter } = tightened;
+  const { figure, onScale, wrench, adapter, readings } = tightened;
   const { name, bolts, thread } = joint;
   return [
     {
@@ -167,8 +179,17 @@ function jointRow(state: JobState, { joint }: PlanStep): readonly SheetJoint[] {
       unit: wrench.unit,
       wrench: wrench.id,
       adapter: adapter?.name,
+      ...(readings && { readings: readingsOnScale(tightened) }),
     },
   ];
+}
+
+/** The scale's own number stands to its torque as the set point's does. */
+function readingsOnScale(tightened: Tightened): readonly SheetReading[] {
+  const { onScale, setPoint, readings = [] } = tightened;
+  return [...lastOfEachBolt(readings)]
+    .sort((a, b) => a.bolt - b.bolt)
+    .map(({ bolt, value, judged }) => ({ bolt, onScale: value * (onScale / setPoint), judged }));
 }
 
 /** The pressure of a wheel as it was set: the catalogue has one step for each tyre. */
@@ -200,10 +221,12 @@ function measureRows(state: JobState): readonly SheetMeasure[] {
 
 /** The last standing signature of each meaning, in the order built, checked, received. */
 function signaturesOf({ state, nameOf, customer }: SheetInput): readonly SheetSignature[] {
-  return (['built', 'checked', 'received'] as const).flatMap((meaning) => {
+  return (['built', 'checked', 'received'] as const).flatMap<SheetSignature>((meaning) => {
     const mark = state.signatures.findLast((one) => one.meaning === meaning && !one.stale);
     if (mark === undefined) return [];
-    const name = meaning === 'received' ? customer : (mark.name ?? nameOf(mark.by));
-    return [{ meaning, name, at: mark.at, strokes: mark.strokes }];
+    const { at, strokes } = mark;
+    if (meaning === 'received')
+      return [{ meaning, name: customer, from: nameOf(mark.by), at, strokes }];
+    return [{ meaning, name: mark.name ?? nameOf(mark.by), at, strokes }];
   });
 }

@@ -19,6 +19,8 @@ export type Bearing = { readonly headDiameter: Millimetres; readonly holeDiamete
 
 /** By nominal diameter: d_w of a socket cap screw (ISO 4762) on a medium clearance hole (ISO 273), mm, from memory. */
 const socketHeads: Readonly<Record<number, readonly [head: number, hole: number]>> = {
+  2: [3.48, 2.4],
+  2.5: [4.18, 2.9],
   3: [5.07, 3.4],
   4: [6.53, 4.5],
   5: [8.03, 5.5],
@@ -26,6 +28,10 @@ const socketHeads: Readonly<Record<number, readonly [head: number, hole: number]
   8: [12.33, 9],
   10: [15.33, 11],
   12: [17.23, 13.5],
+  14: [20.17, 15.5],
+  16: [23.17, 17.5],
+  20: [28.87, 22],
+  24: [34.81, 26],
 };
 
 export function socketHeadBearing(diameter: number): Bearing | undefined {

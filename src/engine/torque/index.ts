@@ -8,8 +8,40 @@ export {
   type WrenchNotInService,
   type WrenchNotReady,
 } from './calibration';
+export {
+  type CalibrationResult,
+  calibrationResult,
+  type TestPointImpossible,
+  type TestPointsMissing,
+  type TestPointsRefusal,
+} from './calibration-result';
+export { classDeviation } from './class-deviation';
+export {
+  type ComparedFigure,
+  compareFigures,
+  type FigureComparison,
+  type FigureStanding,
+  figureStandings,
+} from './compare-figures';
+export {
+  conformityProbability,
+  expandedUncertainty,
+  falseAcceptance,
+  type GuardedVerdict,
+  guardedVerdict,
+  guardedVerdicts,
+  guardFactor,
+  type Uncertainty,
+} from './conformity';
 export type { FigureContradictsItself, FigureEmpty, FigureRefusal } from './demand';
-export { deliveredInterval, permissibleDeviation, relativeDeviation } from './deviation';
+export {
+  deliveredInterval,
+  deviationAt,
+  likelyTorque,
+  permissibleDeviation,
+  relativeDeviation,
+} from './deviation';
+export type { DeviationBand } from './deviation-curve';
 export { byTrust, figureTrust, type UsualRangeNotAccepted, usableFigure } from './figure';
 export {
   type Figure,
@@ -20,6 +52,7 @@ export {
   figureSourceSchema,
 } from './figure.schema';
 export { type Bearing, frictionByMaterial, socketHeadBearing } from './friction';
+export { EVEN_WITHIN, type GapsImpossible, type GapsJudged, judgeGaps } from './gaps';
 export {
   type GreaseEffect,
   type GreaseRefusal,
@@ -29,11 +62,13 @@ export {
 } from './grease';
 export { type Layout, type LayoutShape, layoutSchema, layoutShapes } from './layout.schema';
 export { type AdapterImpossible, adapterFactor } from './leverage';
+export { erfc, normalBelow, normalBetween, normalQuantile } from './normal';
 export {
   assemblyPreload,
   type BearingImpossible,
   type FrictionJoint,
   type MaterialNotComputed,
+  nutFactor,
   type PreloadRefusal,
   preloadFrom,
   torqueFor,
@@ -44,9 +79,25 @@ export {
   propertyClasses,
   type Strength,
   strengthOf,
+  tensileLoad,
 } from './property-classes';
 export { type RankedWrench, rankWrenches, type WrenchReason, wrenchReasons } from './ranking';
-export { judgeReading, probabilityInside, type ReadingVerdict, readingVerdicts } from './reading';
+export {
+  type JudgedAgain,
+  judgeAgain,
+  type PeriodBackwards,
+  type ReachBackRefusal,
+  type ReachedJoint,
+  reachBack,
+  type WrenchUse,
+} from './reach-back';
+export {
+  judgeReading,
+  probabilityInside,
+  type Read,
+  type ReadingVerdict,
+  readingVerdicts,
+} from './reading';
 export { positionOnScale } from './scale';
 export {
   type FigureOutsideWrenchRange,
@@ -61,6 +112,8 @@ export { tighteningOrder } from './tightening-order';
 export { type Pass, tighteningPasses } from './tightening-passes';
 export {
   type Certificate,
+  type CertificatePoint,
+  certificatePointSchema,
   certificateSchema,
   type Wrench,
   type WrenchCondition,

@@ -2,7 +2,8 @@
 
 import * as z from 'zod/mini';
 
-export const layoutShapes = ['line', 'pair', 'rectangle', 'ring'] as const;
+/** A pair clamps the same thing side by side; opposed ones, such as bearing cups, close on it from either end. */
+export const layoutShapes = ['line', 'pair', 'rectangle', 'ring', 'opposed'] as const;
 
 export const layoutSchema = z.object({
   shape: z.enum(layoutShapes),

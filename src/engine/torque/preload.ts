@@ -50,6 +50,15 @@ export function torqueFor(
 }
 
 /**
+ * K of the short form T = K·F·d that handbooks use, worked out from the long form: what stands for the whole of friction and
+ * thread in one number, about 0.2 for a dry bolt. The same refusals.
+ */
+export function nutFactor(joint: FrictionJoint): Result<number, PreloadRefusal> {
+  const arm = leverArm(joint);
+  return arm.ok ? ok(arm.value / joint.thread.diameter) : arm;
+}
+
+/**
  * Preload in N at which tension and torsion together reach a share of the yield stress (N/mm²):
  * F = ν·R_p0.2·A_s / √(1 + 3·[1.5·(d₂/d_s)·(P/(π·d₂) + 1.155·μ)]²) (VDI 2230).
  */

@@ -5,12 +5,22 @@ import { type NewtonMetres, newtonMetres, newtonMetresTo, type TorqueUnit } from
 import type { Adapter } from './adapter.schema';
 import { readyWrench, type WrenchNotReady } from './calibration';
 import { type Demand, demandOf, type FigureRefusal } from './demand';
-import { deliveredInterval, permissibleDeviation } from './deviation';
+import { singleValueTolerance } from './deviation';
+import { type Stretch, stretchesOf } from './deviation-curve';
 import type { Figure } from './figure.schema';
 import { type AdapterImpossible, adapterFactor } from './leverage';
+import { awayFromAim, isCovered, type Outcome, outcomeOf } from './outcome';
 import { riskOutside } from './risk';
-import { type Setting, settingsAround } from './scale';
-import { printedLimits, type SettingWindow, settingWindow } from './window';
+import { settingsAround } from './scale';
+import {
+  openEnd,
+  printedLimits,
+  type SettingWindow,
+  settingWindow,
+  type Task,
+  turningPoints,
+  wantedSetting,
+} from './window';
 import type { Wrench } from './wrench.schema';
 
 export type SetPoint = {
@@ -25,15 +35,18 @@ export type SetPoint = {
   /** The whole interval keeps to the figure. */
   readonly covered: boolean;
   readonly riskOutside: number;
+  /** The largest the deviation may be at this setting, as a fraction, and the band it lies in, signed. */
   readonly deviation: number;
+  readonly deviationLow: number;
+  readonly deviationHigh: number;
   readonly adapterFactor: number;
 };
 
 /**
  * The setting of a wrench for a figure on a day (`YYYY-MM-DD`), on the wrench's own scale, whose whole delivered interval
- * keeps to the figure, as near the target as possible (the lower of two equally near). A plan that comes back is always
- * covered; when none is, the refusal `wrench-too-coarse` carries the least risky setting, so that nobody uses it unawares.
- * A single value is covered when the setting is the nearest on the scale and the delivered interval contains it.
+ * keeps to the figure, its likeliest torque as near the target as possible (the lower of two equally near). A plan that comes
+ * back is always covered; when none is, the refusal `wrench-too-coarse` carries the least risky setting, so that nobody uses
+ * it unawares. A single value is covered when the likeliest torque differs from it by no more than the wrench may deviate.
  */
 export function planSetPoint(asked: {
   readonly figure: Pick<Figure, 'min' | 'max' | 'target'>;
@@ -87,80 +100,84 @@ function settingFor(
   wrench: Wrench,
   factor: number,
 ): Result<SetPoint, FigureOutsideWrenchRange | WrenchTooCoarse> {
-  const deviation = permissibleDeviation(wrench);
-  const window = settingWindow(demand, deviation, factor);
-  const side = beyondScale(demand, window, wrench, factor);
-  if (side !== undefined) return outsideRange(side, demand, window, wrench, factor);
-  const nearest = Math.min(Math.max(window.wanted, window.from), window.to);
-  const covering = settingsAround(wrench, nearest).filter(({ torque }) => isWithin(torque, window));
-  const best = leastBy(covering, ({ torque }) => Math.abs(torque - window.wanted));
-  if (best !== undefined) return ok(planned(demand, best, wrench, deviation, factor, true));
-  return tooCoarse(demand, window, wrench, deviation, factor);
+  const task: Task = { demand, factor, tolerance: singleValueTolerance(wrench) };
+  const stretches = stretchesOf(wrench);
+  const open = stretches
+    .map((stretch) => ({ stretch, window: settingWindow(task, stretch) }))
+    .filter(({ window }) => window.from <= window.to * (1 + DUST));
+  const needed = neededSettings(
+    task,
+    open.map(({ window }) => window),
+  );
+  const side = beyondScale(needed, wrench);
+  if (side !== undefined) return outsideRange(side, needed, wrench);
+  const covering = open
+    .flatMap(({ stretch, window }) => settingsAround(wrench, wantedSetting(task, stretch, window)))
+    .map((setting) => outcomeOf(setting, task, stretches))
+    .filter((outcome) => isCovered(outcome, task));
+  const best = leastBy(lowFirst(covering), (outcome) => awayFromAim(outcome, task));
+  if (best !== undefined) return ok(planned(best, task, wrench, true));
+  return tooCoarse(task, stretches, wrench, open.length === 0);
 }
 
-function isWithin(torque: number, { from, to }: SettingWindow): boolean {
-  return torque >= from * (1 - DUST) && torque <= to * (1 + DUST);
+/** The settings the figure asks for: those that keep it, or what its limits come to when none do; a single value itself. */
+function neededSettings({ demand, factor }: Task, open: readonly SettingWindow[]): SettingWindow {
+  if (demand.kind === 'single') return { from: demand.target / factor, to: demand.target / factor };
+  if (open.length > 0) {
+    const from = Math.min(...open.map((window) => window.from));
+    return { from, to: Math.max(...open.map((window) => window.to)) };
+  }
+  const { min, max } = printedLimits(demand);
+  const { from, to } = openEnd(demand, factor);
+  return { from: Math.max(from, min / factor), to: Math.min(to, max / factor) };
 }
 
 /** On which side the needed settings miss the scale altogether; a single value itself must lie on the scale. */
-function beyondScale(
-  demand: Demand,
-  window: SettingWindow,
-  wrench: Wrench,
-  factor: number,
-): 'below' | 'above' | undefined {
-  const { from, to } = neededSettings(demand, window, factor);
+function beyondScale({ from, to }: SettingWindow, wrench: Wrench): 'below' | 'above' | undefined {
   const onScale = (torque: number) => newtonMetresTo(newtonMetres(torque), wrench.unit);
   if (onScale(to) < wrench.lowest * (1 - DUST)) return 'below';
   return onScale(from) > wrench.highest * (1 + DUST) ? 'above' : undefined;
 }
 
-function neededSettings(demand: Demand, window: SettingWindow, factor: number) {
-  if (demand.kind === 'single') return { from: window.wanted, to: window.wanted };
-  if (window.from <= window.to) return window;
-  const { min, max } = printedLimits(demand);
-  return { from: min / factor, to: max / factor };
-}
-
 function outsideRange(
   side: 'below' | 'above',
-  demand: Demand,
-  window: SettingWindow,
-  wrench: Wrench,
-  factor: number,
+  { from, to }: SettingWindow,
+  { id, lowest, highest, unit }: Wrench,
 ): Refused<FigureOutsideWrenchRange> {
-  const { id, lowest, highest, unit } = wrench;
-  const needed = neededSettings(demand, window, factor);
   return refuse<FigureOutsideWrenchRange>({
     code: 'figure-outside-wrench-range',
     wrench: id,
     side,
-    neededFrom: newtonMetresTo(newtonMetres(needed.from), unit),
-    neededTo: newtonMetresTo(newtonMetres(needed.to), unit),
+    neededFrom: newtonMetresTo(newtonMetres(from), unit),
+    neededTo: newtonMetresTo(newtonMetres(to), unit),
     lowest,
     highest,
     unit,
   });
 }
 
-/** Risk falls towards the edges of the window and rises beyond them, so the least lies next to an edge or the target. */
+/** Between two turning points the risk only rises or only falls, so the least lies next to one of them. */
 function tooCoarse(
-  demand: Demand,
-  window: SettingWindow,
+  task: Task,
+  stretches: readonly Stretch[],
   wrench: Wrench,
-  deviation: number,
-  factor: number,
+  isTooWide: boolean,
 ): Refused<WrenchTooCoarse> {
-  const settings = [window.from, window.to, window.wanted]
+  const { demand } = task;
+  const outcomes = stretches
+    .flatMap((stretch) => turningPoints(task, stretch))
     .flatMap((torque) => settingsAround(wrench, torque))
-    .sort((a, b) => Math.abs(a.torque - window.wanted) - Math.abs(b.torque - window.wanted));
-  const least = leastBy(settings, ({ torque }) => riskOutside(demand, torque * factor, deviation));
-  const leastRisky = planned(demand, least as Setting, wrench, deviation, factor, false); // the scale is never empty
+    .map((setting) => outcomeOf(setting, task, stretches))
+    .sort((a, b) => awayFromAim(a, task) - awayFromAim(b, task));
+  const least = leastBy(outcomes, ({ indicated, band }) =>
+    riskOutside(demand, indicated, band, task.tolerance),
+  );
+  const leastRisky = planned(least as Outcome, task, wrench, false); // the scale is never empty
   return refuse<WrenchTooCoarse>({
     code: 'wrench-too-coarse',
     wrench: wrench.id,
-    because: window.from > window.to ? 'deviation' : 'scale',
-    deviation,
+    because: isTooWide ? 'deviation' : 'scale',
+    deviation: leastRisky.deviation,
     ...(demand.kind === 'range'
       ? { neededDeviation: (demand.max - demand.min) / (demand.max + demand.min) }
       : {}),
@@ -169,14 +186,11 @@ function tooCoarse(
 }
 
 function planned(
-  demand: Demand,
-  { torque, onScale }: Setting,
+  { torque, onScale, indicated, band, low, high }: Outcome,
+  { demand, factor, tolerance }: Task,
   wrench: Wrench,
-  deviation: number,
-  factor: number,
   covered: boolean,
 ): SetPoint {
-  const { low, high } = deliveredInterval(torque * factor, deviation);
   const { min, max } = printedLimits(demand);
   return {
     setPoint: torque,
@@ -185,8 +199,10 @@ function planned(
     jointLow: newtonMetres(onto(min, low)),
     jointHigh: newtonMetres(onto(max, high)),
     covered,
-    riskOutside: covered ? 0 : riskOutside(demand, torque * factor, deviation),
-    deviation,
+    riskOutside: covered ? 0 : riskOutside(demand, indicated, band, tolerance),
+    deviation: Math.max(Math.abs(band.low), Math.abs(band.high)),
+    deviationLow: band.low,
+    deviationHigh: band.high,
     adapterFactor: factor,
   };
 }
@@ -203,4 +219,8 @@ function leastBy<T>(items: readonly T[], cost: (item: T) => number): T | undefin
     if (best === undefined || cost(item) < cost(best) - DUST) best = item;
   }
   return best;
+}
+
+function lowFirst(outcomes: readonly Outcome[]): readonly Outcome[] {
+  return [...outcomes].sort((a, b) => a.torque - b.torque);
 }

@@ -10,6 +10,7 @@ const pitchesByDiameter: Readonly<Record<number, readonly number[]>> = {
   2: [0.4],
   2.5: [0.45],
   3: [0.5, 0.35],
+  3.5: [0.6, 0.35],
   4: [0.7, 0.5],
   5: [0.8, 0.5],
   6: [1, 0.75],
@@ -25,6 +26,11 @@ const pitchesByDiameter: Readonly<Record<number, readonly number[]>> = {
   20: [2.5, 2, 1.5, 1],
   22: [2.5, 2, 1.5, 1],
   24: [3, 2, 1.5, 1],
+  27: [3, 2, 1.5, 1],
+  30: [3.5, 3, 2, 1.5, 1],
+  33: [3.5, 3, 2, 1.5],
+  36: [4, 3, 2, 1.5],
+  39: [4, 3, 2, 1.5],
 };
 
 /** The thread itself when it is in the table; refuses any other, for which nothing is computed. */

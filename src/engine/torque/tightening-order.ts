@@ -5,11 +5,12 @@ import type { Layout } from './layout.schema';
 /**
  * Bolt numbers from 1, opposite ones in turn. Bolts of a ring or rectangle are numbered round it: four go 1-3-2-4, six
  * 1-4-2-5-3-6, eight 1-5-3-7-2-6-4-8 (cross pattern of ASME PCC-1, from memory). A line goes from its middle outwards by
- * turns; a pair alternates (common practice, no source).
+ * turns; a pair alternates, and of opposed cups the fixed one, number 1, goes home first (common practice, no source).
  */
 export function tighteningOrder({ shape, bolts }: Layout): readonly number[] {
   switch (shape) {
     case 'pair':
+    case 'opposed':
       return inTurn(bolts);
     case 'line':
       return fromTheMiddle(bolts);

@@ -20,14 +20,15 @@ export type Pass = {
 
 /**
  * One bolt is tightened at once; two are brought to half and then to the set point by turns; three or more to half, to the
- * set point, then once round at the set point, because each bolt that tightens relieves its neighbours. Rising passes and a
- * last round after ASME PCC-1 (from memory); half for the first is common practice, no source.
+ * set point, then once round at the set point, because each bolt that tightens relieves its neighbours. Opposed cups go home
+ * one after the other, and each is tried again once both are home. Rising passes and a last round after ASME PCC-1 (from
+ * memory); half for the first, and opposed cups, are common practice, no source.
  */
 export function tighteningPasses(
   figure: Pick<Figure, 'min' | 'max' | 'target'>,
   layout: Layout,
 ): readonly Pass[] {
-  const kinds = kindsFor(layout.bolts);
+  const kinds = kindsFor(layout);
   const demand = demandOf(figure);
   return kinds.map((kind, index) => ({
     pass: index + 1,
@@ -43,8 +44,9 @@ export function tighteningPasses(
 
 const RISING = 0.5;
 
-function kindsFor(bolts: number): readonly Pass['kind'][] {
+function kindsFor({ shape, bolts }: Layout): readonly Pass['kind'][] {
   if (bolts === 1) return ['full'];
+  if (shape === 'opposed') return ['full', 'last round'];
   return bolts === 2 ? ['rising', 'full'] : ['rising', 'full', 'last round'];
 }
 

@@ -21,7 +21,7 @@ const positive = z.number().check(z.positive());
 /** At most a half: a tool further out than that is no torque tool. */
 const fractionSchema = z.number().check(z.gte(-0.5), z.lte(0.5));
 
-const certificatePointSchema = z.object({
+export const certificatePointSchema = z.object({
   /** The torque tested, in the wrench's own unit. */
   at: positive,
   /** Signed: (indicated − true) / true. */
@@ -63,6 +63,7 @@ export const wrenchSchema = z
     z.refine((wrench) => wrenchClassTable[wrench.type][wrench.class] !== undefined),
   );
 
+export type CertificatePoint = z.infer<typeof certificatePointSchema>;
 export type Certificate = z.infer<typeof certificateSchema>;
 export type WrenchKind = (typeof wrenchKinds)[number];
 export type WrenchCondition = (typeof wrenchConditions)[number];

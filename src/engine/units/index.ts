@@ -21,3 +21,4 @@ export {
 } from './quantities';
 export { parseTorqueMarking, type TorqueMarking, writeTorqueMarking } from './torque-marking';
 export { newtonMetresFrom, newtonMetresTo, type TorqueUnit, torqueUnits } from './torque-units';
+export { parseTypedReading, type TypedReading } from './typed-reading';

@@ -5,8 +5,8 @@ import { type Group, groupsOf, type UnitMissing } from './marking-groups';
 import {
   type MarkingNotUnderstood,
   type PrintedNumber,
-  type Spelling,
   tokensOf,
+  type Writing,
 } from './marking-tokens';
 
 /** Limits of a figure: any of the three may be absent, never all. */
@@ -37,7 +37,7 @@ export type MarkingRefusal = MarkingNotUnderstood | UnitMissing;
 /** How a family of units is read: the first spelling that fits wins; the base unit's figure is preferred. */
 export type UnitFamily<Quantity extends number, Unit extends string> = {
   readonly base: Unit;
-  readonly spellings: readonly Spelling<Unit>[];
+  readonly writing: Writing<Unit>;
   readonly from: (value: number, unit: Unit) => Quantity;
 };
 
@@ -46,7 +46,7 @@ export function readMarking<Quantity extends number, Unit extends string>(
   family: UnitFamily<Quantity, Unit>,
 ): Result<Marking<Quantity, Unit>, MarkingRefusal> {
   const plain = text.normalize('NFKC');
-  const tokens = tokensOf(plain, family.spellings);
+  const tokens = tokensOf(plain, family.writing);
   if (!tokens.ok) return refuse({ ...tokens.refusal, text });
   const read = groupsOf(plain, tokens.value);
   if (!read.ok) return refuse({ ...read.refusal, text });
@@ -119,13 +119,14 @@ function agrees<Unit extends string>(
 ): boolean {
   const sameShape = limitNames.every((name) => (a[name] === undefined) === (b[name] === undefined));
   const bothAim = a.target !== undefined && b.target !== undefined;
+  const bothSpan = [a.min, a.max, b.min, b.max].every((limit) => limit !== undefined);
   return (
-    (sameShape || bothAim) &&
+    (sameShape || bothAim || bothSpan) &&
     limitNames.every((name) => meet(a[name], a.unit, b[name], b.unit, from))
   );
 }
 
-/** Two printed numbers agree when some one value rounds to both. */
+/** Two printed numbers agree when some one value rounds to both; in one and the same unit, when the coarser is the finer rounded. */
 function meet<Unit extends string>(
   a: PrintedNumber | undefined,
   unitOfA: Unit,
@@ -135,8 +136,14 @@ function meet<Unit extends string>(
 ): boolean {
   if (a === undefined || b === undefined) return true;
   const apart = Math.abs(from(a.value, unitOfA) - from(b.value, unitOfB));
+  if (unitOfA === unitOfB) return isSameRounded(a, b);
   const rounding = from(a.halfStep, unitOfA) + from(b.halfStep, unitOfB);
   return apart <= rounding * (1 + 1e-9);
+}
+
+function isSameRounded(a: PrintedNumber, b: PrintedNumber): boolean {
+  const coarser = a.halfStep === b.halfStep ? 0 : Math.max(a.halfStep, b.halfStep);
+  return Math.abs(a.value - b.value) <= coarser + 1e-9 * a.value;
 }
 
 function printedOf<Quantity extends number, Unit extends string>(

@@ -10,15 +10,17 @@ export type PressureMarking = Marking<Kilopascals, PressureUnit>;
 const family: UnitFamily<Kilopascals, PressureUnit> = {
   base: 'kPa',
   from: kilopascalsFrom,
-  spellings: [
-    { unit: 'kPa', pattern: /k\s?pa(?!\p{L})(?:\.(?!\d|\.))?/iuy },
-    { unit: 'bar', pattern: /bars?(?!\p{L})(?:\.(?!\d|\.))?/iuy },
-    {
-      unit: 'psi',
-      pattern:
-        /(?:p\.?\s?s\.?\s?i|(?:lbf?|lbs)\.?\s*(?:\/|per)\s*(?:sq\.?\s*in|in\.?\s*(?:2|\^2)))(?!\p{L})(?:\.(?!\d|\.))?/iuy,
-    },
-  ],
+  writing: {
+    spellings: [
+      { unit: 'kPa', pattern: /k\s?pa(?!\p{L})(?:\.(?!\d|\.))?/iuy },
+      { unit: 'bar', pattern: /bars?(?!\p{L})(?:\.(?!\d|\.))?/iuy },
+      {
+        unit: 'psi',
+        pattern:
+          /(?:p\.?\s?s\.?\s?i|(?:lbf?|lbs)\.?\s*(?:\/|per)\s*(?:sq\.?\s*in|in\.?\s*(?:2|\^2)))(?!\p{L})(?:\.(?!\d|\.))?/iuy,
+      },
+    ],
+  },
 };
 
 /**

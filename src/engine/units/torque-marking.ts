@@ -10,38 +10,14 @@ import {
 } from './marking';
 import type { NewtonMetres } from './quantities';
 import { newtonMetresFrom, newtonMetresTo, type TorqueUnit } from './torque-units';
+import { torqueWriting } from './torque-writing';
 
 export type TorqueMarking = Marking<NewtonMetres, TorqueUnit>;
-
-const joint = String.raw`\s{0,4}[-‐‑–−.·•∙⋅*×]?\s{0,4}`;
-const poundForce = String.raw`(?:lb(?:f|s)?|pounds?(?:[-\s]*force)?)\.?`;
-const inch = String.raw`(?:in(?:ch(?:es)?)?)\.?`;
-const foot = String.raw`(?:ft|foot|feet)\.?`;
-const kilogramForce = String.raw`(?:kgf?|kp)\.?`;
-
-/** The word must end here: `N·m` is not the start of `N·max`, and `in.lb` may close with a full stop. */
-const product = (...words: string[]) =>
-  new RegExp(
-    `(?:${words.join(joint)}|${[...words].reverse().join(joint)})(?!\\p{L})(?:\\.(?!\\d|\\.))?`,
-    'iuy',
-  );
 
 const family: UnitFamily<NewtonMetres, TorqueUnit> = {
   base: 'N·m',
   from: newtonMetresFrom,
-  spellings: [
-    {
-      unit: 'N·m',
-      pattern: new RegExp(
-        `(?:n(?:ewtons?)?${joint}m(?:et(?:er|re)s?)?)(?!\\p{L})(?:\\.(?!\\d|\\.))?`,
-        'iuy',
-      ),
-    },
-    { unit: 'lbf·in', pattern: product(inch, poundForce) },
-    { unit: 'lbf·ft', pattern: product(foot, poundForce) },
-    { unit: 'kgf·cm', pattern: product(kilogramForce, 'cm') },
-    { unit: 'kgf·m', pattern: product(kilogramForce, 'm') },
-  ],
+  writing: torqueWriting,
 };
 
 /**

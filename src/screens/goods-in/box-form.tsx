@@ -21,7 +21,12 @@ export function BoxForm() {
   const rows = useStore(app.rack, (rack) => rack.rows);
   const [draft, setDraft] = useState<BoxDraft>(() => draftFrom(kept));
   const [photos, setPhotos] = useState<readonly string[]>([]);
-  const [shouldComplain, complain] = useState(false);
+  const [complaints, complain] = useState(0);
+  const form = useRef<HTMLDivElement>(null);
+  /** The first field that is not right comes into sight, and takes the cursor. */
+  useEffect(() => {
+    if (complaints > 0) form.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
+  }, [complaints]);
   const [problem, setProblem] = useState<string>();
   const [taken, setTaken] = useState<{ readonly job: string; readonly frame: string }>();
   const camera = useRef<HTMLInputElement>(null);
@@ -46,7 +51,7 @@ export function BoxForm() {
   const scanned = useEffectEvent((code: string) => void scan(code));
   useEffect(() => app.onCode((code) => scanned(code)), [app]);
   const wrong = (place: string, sentence: string = words.goodsIn.needed) =>
-    shouldComplain && !reading.ok && reading.wrong.has(place) ? sentence : undefined;
+    complaints > 0 && !reading.ok && reading.wrong.has(place) ? sentence : undefined;
 
   const photograph = async (file: File | undefined) => {
     if (file === undefined) return;
@@ -55,7 +60,8 @@ export function BoxForm() {
     else setProblem(words.refusal({ ...photo.refusal }));
   };
   const takeIn = async () => {
-    complain(true);
+    setTaken(undefined);
+    complain((times) => times + 1);
     if (!reading.ok || isKnown) return setProblem(words.goodsIn.correctFirst);
     const received = await app.receiveBox({
       bike: reading.bike,
@@ -67,23 +73,13 @@ export function BoxForm() {
     app.session.getState().draft(draftKey, '');
     setTaken({ job: received.value, frame: reading.bike.frameNumber });
     setProblem(undefined);
-    complain(false);
+    complain(0);
     setPhotos([]);
     setDraft({ ...draft, frameNumber: '', cartonDamage: '' });
   };
 
   return (
-    <div className={styles.form}>
-      {taken !== undefined && (
-        <Notice
-          as="status"
-          actions={
-            <Button onPress={() => go(routes.stand(taken.job))}>{words.goodsIn.openNow}</Button>
-          }
-        >
-          <p>{words.goodsIn.taken(taken.frame)}</p>
-        </Notice>
-      )}
+    <div ref={form} className={styles.form}>
       <div className={styles.fields}>
         <TextField
           label={words.goodsIn.scan}
@@ -173,6 +169,16 @@ export function BoxForm() {
           />
         </div>
       </div>
+      {taken !== undefined && (
+        <Notice
+          as="status"
+          actions={
+            <Button onPress={() => go(routes.stand(taken.job))}>{words.goodsIn.openNow}</Button>
+          }
+        >
+          <p>{words.goodsIn.taken(taken.frame)}</p>
+        </Notice>
+      )}
       {problem !== undefined && (
         <Notice as="alert">
           <p>{problem}</p>

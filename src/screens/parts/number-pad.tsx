@@ -1,5 +1,6 @@
 /** A large pad for numbers and markings: nothing at the stand needs the keyboard for them. */
 
+import type { ReactNode } from 'react';
 import styles from './number-pad.module.css';
 
 export interface NumberPadProps {
@@ -12,6 +13,8 @@ export interface NumberPadProps {
   readonly point?: string;
   readonly eraseLabel: string;
   readonly maxLength?: number;
+  /** What stands beside the digits, under the other keys. */
+  readonly children?: ReactNode;
 }
 
 const digits = ['1', '2', '3', '4', '5', '6', '7', '8', '9'];
@@ -24,6 +27,7 @@ export function NumberPad({
   point,
   eraseLabel,
   maxLength = 24,
+  children,
 }: NumberPadProps) {
   const type = (text: string) => {
     if (value.length + text.length <= maxLength) onChange(value + text);
@@ -39,11 +43,16 @@ export function NumberPad({
         <Key label="0" onPress={() => type('0')} />
         <Key label="⌫" name={eraseLabel} onPress={() => onChange(value.slice(0, -1))} />
       </div>
-      {extraKeys.length > 0 && (
-        <div className={styles.extra}>
-          {extraKeys.map((key) => (
-            <Key key={key} label={key.trim()} onPress={() => type(key)} />
-          ))}
+      {(extraKeys.length > 0 || children !== undefined) && (
+        <div className={styles.beside}>
+          {extraKeys.length > 0 && (
+            <div className={styles.extra}>
+              {extraKeys.map((key) => (
+                <Key key={key} label={key.trim()} onPress={() => type(key)} />
+              ))}
+            </div>
+          )}
+          {children}
         </div>
       )}
     </fieldset>

@@ -2,14 +2,21 @@
 
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import { type Gate, gatesFor, type JobState, statusOf, unusualIn } from '../../engine/job';
+import {
+  type Gate,
+  gatesFor,
+  type JobState,
+  standingSignature,
+  statusOf,
+  unusualIn,
+} from '../../engine/job';
 import type { Person } from '../../state';
 import { words } from '../../words';
 import { useApp, useHands, useNames } from '../app-context';
 import { HandsDialog } from '../hands';
 import { JobFrame } from '../job-frame';
 import { JobHead } from '../job-head';
-import { ActionBar, Notice, Page } from '../parts';
+import { ActionBar, Facts, Notice, Page } from '../parts';
 import { PinDialog } from '../pin-dialog';
 import { routes } from '../routes';
 import type { ShownJob } from '../use-job';
@@ -51,6 +58,7 @@ function SignScreen({ shown }: { readonly shown: ShownJob }) {
           />
         }
       >
+        <Signed state={state} />
         <Unusual state={state} />
         <JointTable state={state} />
       </Page>
@@ -86,6 +94,7 @@ function SignScreen({ shown }: { readonly shown: ShownJob }) {
           <p>{words.refusal({ ...gate }, names)}</p>
         </Notice>
       ))}
+      {isChecking && <Signed state={state} />}
       <Unusual state={state} />
       <JointTable state={state} />
       {asking === 'hands' && <HandsDialog onClose={() => ask(undefined)} />}
@@ -118,6 +127,23 @@ function signingGates(
     signing: { meaning, heads: [], jws: '' },
     stamp: { by: id, roles, at: nothing, on: '', heads: [] },
   });
+}
+
+/** Who stands for the build and for the second check, and since when. */
+function Signed({ state }: { readonly state: JobState }) {
+  const names = useNames(state.plan);
+  return (
+    <Facts
+      facts={(['built', 'checked'] as const).flatMap((meaning) => {
+        const mark = standingSignature(state, meaning);
+        if (mark === undefined) return [];
+        const when = `${words.day(mark.at.claimed)} ${words.time(mark.at.claimed)}`;
+        return [
+          { label: words.sign.meanings[meaning], value: `${names.person(mark.by)}, ${when}` },
+        ];
+      })}
+    />
+  );
 }
 
 function Unusual({ state }: { readonly state: JobState }) {

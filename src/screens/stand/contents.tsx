@@ -1,10 +1,12 @@
 /** What came out of the box, ticked against what should be there; one tap when all of it is. */
 
+import { useState } from 'react';
 import type { PartState } from '../../engine/job';
 import { words } from '../../words';
-import { ActionBar, Button, Page } from '../parts';
+import { ActionBar, Button, Notice, Page } from '../parts';
 import type { ShownJob } from '../use-job';
 import styles from './contents.module.css';
+import { NoteDialog, PartName } from './part-note';
 
 const groups = [
   ['part', words.contents.parts],
@@ -20,6 +22,7 @@ export interface ContentsProps {
 
 export function Contents({ shown, title, onBack }: ContentsProps) {
   const { store, open } = shown;
+  const [asked, ask] = useState<{ readonly part: string; readonly name: string }>();
   const contents = open.state.plan?.contents ?? [];
   const unchecked = contents.filter(({ id }) => open.state.contents[id] === undefined);
   const check = (parts: readonly string[], state: PartState) =>
@@ -55,6 +58,9 @@ export function Contents({ shown, title, onBack }: ContentsProps) {
       }
     >
       <p>{words.contents.how}</p>
+      <Notice>
+        <p>{words.contents.caution}</p>
+      </Notice>
       {groups.map(([kind, heading]) => {
         const parts = contents.filter((part) => part.kind === kind);
         if (parts.length === 0) return null;
@@ -64,7 +70,11 @@ export function Contents({ shown, title, onBack }: ContentsProps) {
             <ul className={styles.parts}>
               {parts.map(({ id, name }) => (
                 <li key={id} className={styles.part}>
-                  <span className={styles.name}>{name}</span>
+                  <PartName
+                    name={name}
+                    mark={open.state.contents[id]}
+                    onNote={() => ask({ part: id, name })}
+                  />
                   <PartStates
                     name={name}
                     state={open.state.contents[id]?.state}
@@ -76,6 +86,18 @@ export function Contents({ shown, title, onBack }: ContentsProps) {
           </section>
         );
       })}
+      {asked !== undefined && (
+        <NoteDialog
+          name={asked.name}
+          onClose={() => ask(undefined)}
+          onNote={(note) => {
+            const mark = open.state.contents[asked.part];
+            const parts = [{ part: asked.part, state: mark?.state ?? 'damaged', note }] as const;
+            void store.act({ kind: 'check-contents', parts });
+            ask(undefined);
+          }}
+        />
+      )}
     </Page>
   );
 }

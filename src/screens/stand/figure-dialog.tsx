@@ -7,6 +7,7 @@ import { newtonMetres, parseTorqueMarking, writeTorqueMarking } from '../../engi
 import { words } from '../../words';
 import { useHands } from '../app-context';
 import { Button, Choice, Dialog, Notice, NumberPad, TextField } from '../parts';
+import { isFarFromUsual } from './far-figure';
 import styles from './figure-dialog.module.css';
 import type { Tightening } from './use-tightening';
 
@@ -59,14 +60,14 @@ export function FigureDialog({ step, tightening }: FigureDialogProps) {
     >
       <TextField
         label={words.torque.marking}
-        hint={words.torque.enterHint}
+        hint={read.ok ? undefined : words.torque.enterHint}
         value={marking}
         onChange={setMarking}
         inputMode="none"
         error={shouldComplain && !read.ok ? notRead(marking, read.refusal) : undefined}
       />
       {read.ok && read.value.figure !== undefined && (
-        <p className={styles.read}>
+        <p className={styles.read} role="status">
           {words.torque.readAs(writeTorqueMarking(read.value.figure, 'N·m', 2))}
         </p>
       )}
@@ -95,44 +96,45 @@ export function FigureDialog({ step, tightening }: FigureDialogProps) {
         point="."
         eraseLabel={words.app.erase}
         maxLength={40}
-      />
-      <Choice
-        label={words.torque.whereFrom}
-        value={from}
-        onChange={setFrom}
-        options={[
-          { value: 'part', label: words.torque.onPart },
-          { value: 'document', label: words.torque.document },
-        ]}
-      />
-      {from === 'document' && (
-        <TextField
-          label={words.torque.documentHint}
-          value={reference}
-          onChange={setReference}
-          maxLength={60}
-          error={shouldComplain && reference.trim() === '' ? words.goodsIn.needed : undefined}
+      >
+        <Choice
+          label={words.torque.whereFrom}
+          value={from}
+          onChange={setFrom}
+          options={[
+            { value: 'part', label: words.torque.onPart },
+            { value: 'document', label: words.torque.document },
+          ]}
         />
-      )}
-      {step.joint !== undefined && (
-        <Notice
-          actions={
-            <Button
-              disabled={hands === undefined}
-              onPress={() => hands && void keep(usualFigure(step, hands.id))}
-            >
-              {words.torque.acceptUsual}
-            </Button>
-          }
-        >
-          <p>
-            {words.torque.usual(
-              `${words.writing.range(step.joint.usual)} N·m (${step.joint.source})`,
-            )}
-          </p>
-          <p>{words.torque.usualWarning}</p>
-        </Notice>
-      )}
+        {from === 'document' && (
+          <TextField
+            label={words.torque.documentHint}
+            value={reference}
+            onChange={setReference}
+            maxLength={60}
+            error={shouldComplain && reference.trim() === '' ? words.goodsIn.needed : undefined}
+          />
+        )}
+        {step.joint !== undefined && (
+          <Notice
+            actions={
+              <Button
+                disabled={hands === undefined}
+                onPress={() => hands && void keep(usualFigure(step, hands.id))}
+              >
+                {words.torque.acceptUsual}
+              </Button>
+            }
+          >
+            <p>
+              {words.torque.usual(
+                `${words.writing.range(step.joint.usual)} N·m (${step.joint.source})`,
+              )}
+            </p>
+            <p>{words.torque.usualWarning}</p>
+          </Notice>
+        )}
+      </NumberPad>
     </Dialog>
   );
 }
@@ -140,16 +142,6 @@ export function FigureDialog({ step, tightening }: FigureDialogProps) {
 function notRead(marking: string, refusal: { readonly code: string }): string {
   return marking.trim() === '' ? words.torque.empty : words.refusal({ ...refusal });
 }
-
-/** Wholly below half, or wholly above twice the usual range of such a joint: most likely a slip of the pad or the unit. */
-function isFarFromUsual({ joint }: PlanStep, figure: Limits | undefined): boolean {
-  if (joint === undefined || figure === undefined) return false;
-  const lowest = figure.min ?? figure.target ?? figure.max ?? 0;
-  const highest = figure.max ?? figure.target ?? figure.min ?? 0;
-  return highest < joint.usual.min / 2 || lowest > joint.usual.max * 2;
-}
-
-type Limits = Pick<Figure, 'min' | 'max' | 'target'>;
 
 function usualFigure({ joint }: PlanStep, acceptedBy: string): Figure {
   const { min = 1, max = 1 } = joint?.usual ?? {};

@@ -1,12 +1,14 @@
 /** A job that waits: for what, and the one action that takes it up again. */
 
 import { words } from '../../words';
+import { useNames } from '../app-context';
 import { ActionBar, Page } from '../parts';
 import type { ShownJob } from '../use-job';
 
 export function Held({ shown }: { readonly shown: ShownJob }) {
   const { store, open } = shown;
   const { hold } = open.state;
+  const names = useNames(open.state.plan);
   if (hold === undefined) return null;
   return (
     <Page
@@ -24,7 +26,7 @@ export function Held({ shown }: { readonly shown: ShownJob }) {
     >
       <p>
         {words.waiting({ code: 'waits-on-hold', for: hold.for, note: hold.note })} ·{' '}
-        {words.day(hold.at.claimed)} {words.time(hold.at.claimed)}
+        {names.person(hold.by)}, {words.day(hold.at.claimed)} {words.time(hold.at.claimed)}
       </p>
     </Page>
   );

@@ -1,4 +1,4 @@
-/** A measured value with its limit: where to aim is one tap; another value comes from the pad. */
+/** A measured value with its limit: where to aim, and the likely values, are one tap; any other comes from the pad. */
 
 import { useState } from 'react';
 import { useStore } from 'zustand';
@@ -7,80 +7,81 @@ import type { PlanMeasure, PlanStep } from '../../engine/plan';
 import type { PressureUnit } from '../../engine/units';
 import { words } from '../../words';
 import { useApp } from '../app-context';
-import { keptValue, limitOf, shownUnit, shownValue } from '../measure-units';
-import { Button, Dialog, Notice, NumberPad } from '../parts';
+import { keptValue, limitOf, limitText, shownUnit, shownValue } from '../measure-units';
+import { Button, Notice } from '../parts';
 import type { ShownJob } from '../use-job';
+import { ReadyValues, ValueDialog } from '../value-dialog';
 import styles from './torque-panel.module.css';
 
 export interface Measuring {
   readonly measure: PlanMeasure | undefined;
-  readonly unit: string;
-  readonly text: string;
+  readonly preferred: PressureUnit;
+  /** Where to aim, as shown; empty where nobody can say. */
+  readonly suggested: string;
+  readonly busy: boolean;
   readonly isTyping: boolean;
-  readonly type: (text: string) => void;
   readonly startTyping: (typing: boolean) => void;
-  readonly limitText: string;
+  readonly record: (value: string) => void;
   /** The last value taken, when it lies outside the limit. */
   readonly outside: string | undefined;
   /** On a joint the measure comes before its last round; by itself it is the step. */
   readonly isDue: (next: NextPass | undefined) => boolean;
-  readonly action: (
-    following: string,
-    onDone: () => void,
-  ) => {
+  readonly action: (following: string) => {
     readonly label: string;
     readonly detail: string;
-    readonly disabled?: boolean;
     readonly onPress: () => void;
   };
 }
 
 /** The step's measure, shown in the unit the stand prefers, kept in its own. */
-export function useMeasures({ store, open }: ShownJob, step: PlanStep): Measuring {
+export function useMeasures(
+  { store, open }: ShownJob,
+  step: PlanStep,
+  onDone: () => void,
+): Measuring {
   const preferred = useStore(useApp().session, ({ preferences }) => preferences.pressureUnit);
   const [measure] = step.measures;
-  const unit = measure === undefined ? '' : shownUnit(measure, preferred);
   const suggested =
     measure?.suggested === undefined ? '' : shownValue(measure.suggested, measure, preferred);
-  const [text, type] = useState(suggested);
   const [isTyping, startTyping] = useState(false);
-  const value = Number(text);
   const mark = measure && open.state.measures[`${step.id}.${measure.id}`];
   const isOutside = mark?.judged === 'outside' && !mark.stale;
+  const record = async (text: string) => {
+    startTyping(false);
+    const value = keptValue(Number(text), measure, preferred);
+    if ((await store.act(recorded(step, measure, value))) && step.joint === undefined) onDone();
+  };
   return {
     measure,
-    unit,
-    text,
+    preferred,
+    suggested,
+    busy: open.busy,
     isTyping,
-    type,
     startTyping,
+    record: (text) => void record(text),
     outside: isOutside ? outsideText(mark.value, measure, preferred) : undefined,
     isDue: (next) => {
       if (step.joint === undefined) return step.measures.length > 0;
       const isLastRound = next !== undefined && next.pass.pass === next.of;
       return isLastRound && missingMeasures(open.state, step).length > 0;
     },
-    limitText: measure === undefined ? '' : limitText(measure, preferred),
-    action: (following, onDone) =>
-      text === '' || !Number.isFinite(value)
+    action: (following) =>
+      suggested === '' || measure === undefined
         ? {
             label: words.stand.enterValue,
             detail: measure?.name ?? '',
             onPress: () => startTyping(true),
           }
         : {
-            label: words.stand.recordValue(`${text} ${unit}`),
+            label: words.stand.recordValue(`${suggested} ${shownUnit(measure, preferred)}`),
             detail: following,
-            onPress: () =>
-              void store
-                .act(recorded(step, measure, keptValue(value, measure, preferred)))
-                .then((kept) => kept && step.joint === undefined && onDone()),
+            onPress: () => void record(suggested),
           },
   };
 }
 
 export function MeasurePanel({ measuring }: { readonly measuring: Measuring }) {
-  const { measure, text, unit, limitText, outside, isTyping, type, startTyping } = measuring;
+  const { measure, preferred, suggested, outside, isTyping, startTyping, record } = measuring;
   if (measure === undefined) return null;
   return (
     <section className={styles.panel}>
@@ -90,45 +91,47 @@ export function MeasurePanel({ measuring }: { readonly measuring: Measuring }) {
             <p>{outside}</p>
           </Notice>
         )}
-        <p className={styles.value}>
-          {text === '' ? '–' : text}
-          <span className={styles.unit}> {unit}</span>
+        {suggested === '' ? (
+          <h2 className={styles.ask}>{words.stand.measureAsk(shownUnit(measure, preferred))}</h2>
+        ) : (
+          <p className={styles.value}>
+            {suggested}
+            <span className={styles.unit}> {shownUnit(measure, preferred)}</span>
+          </p>
+        )}
+        <p className={styles.explained} id={howId}>
+          {measure.how} {limitText(measure, preferred)}
         </p>
-        <p className={styles.explained}>
-          {measure.how} {limitText}
-        </p>
-        <div className={styles.change}>
-          <Button tone="quiet" onPress={() => startTyping(true)}>
-            {text === '' ? words.stand.enterValue : words.stand.other}
-          </Button>
-        </div>
+        {suggested === '' ? (
+          <ReadyValues
+            measure={measure}
+            preferred={preferred}
+            labelledBy={howId}
+            busy={measuring.busy}
+            onValue={record}
+            onOther={() => startTyping(true)}
+          />
+        ) : (
+          <div className={styles.change}>
+            <Button tone="quiet" onPress={() => startTyping(true)}>
+              {words.stand.other}
+            </Button>
+          </div>
+        )}
       </div>
       {isTyping && (
-        <Dialog
-          title={measure.name}
-          closeLabel={words.app.close}
+        <ValueDialog
+          measure={measure}
+          preferred={preferred}
           onClose={() => startTyping(false)}
-        >
-          <p className={styles.value}>
-            {text === '' ? '–' : text}
-            <span className={styles.unit}> {unit}</span>
-          </p>
-          <NumberPad
-            label={measure.name}
-            value={text}
-            onChange={type}
-            point="."
-            eraseLabel={words.app.erase}
-            maxLength={6}
-          />
-          <Notice as="status">
-            <p>{limitText}</p>
-          </Notice>
-        </Dialog>
+          onValue={record}
+        />
       )}
     </section>
   );
 }
+
+const howId = 'how-it-is-measured';
 
 /** By itself a measure does its step; on a joint it is kept, and the last round does the step. */
 function recorded(step: PlanStep, measure: PlanMeasure | undefined, value: number): Asked {
@@ -147,11 +150,4 @@ function outsideText(
   const { range } = limitOf(measure, preferred);
   const shown = `${shownValue(value, measure, preferred)} ${shownUnit(measure, preferred)}`;
   return words.stand.outside(shown, range);
-}
-
-function limitText(measure: PlanMeasure, preferred: PressureUnit): string {
-  const { range, source } = limitOf(measure, preferred);
-  return range === ''
-    ? `${words.stand.unlimited} (${source}).`
-    : `${words.stand.limit} ${range} (${source}).`;
 }

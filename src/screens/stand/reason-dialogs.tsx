@@ -125,7 +125,7 @@ export function HoldDialog({
   readonly shown: ShownJob;
   readonly onClose: () => void;
 }) {
-  const [reason, setReason] = useState<HoldReason>('part');
+  const [reason, setReason] = useState<HoldReason>();
   const [note, setNote] = useState('');
   return (
     <Dialog
@@ -135,8 +135,9 @@ export function HoldDialog({
       actions={
         <Button
           tone="solid"
+          disabled={reason === undefined}
           onPress={() => {
-            void shown.store.act({ kind: 'hold-job', for: reason, note });
+            if (reason !== undefined) void shown.store.act({ kind: 'hold-job', for: reason, note });
             onClose();
           }}
         >

@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { BikeDrawing } from '../../drawing';
-import { standingOfStep, stepGates, stepsOf, whatNow } from '../../engine/job';
+import { standingOfStep, stepGates, stepsOf } from '../../engine/job';
 import type { PlanStep } from '../../engine/plan';
 import { words } from '../../words';
 import { useNames } from '../app-context';
@@ -11,9 +11,11 @@ import { ActionBar, Notice } from '../parts';
 import { routes } from '../routes';
 import type { ShownJob } from '../use-job';
 import { MeasurePanel, useMeasures } from './measure-panel';
+import { nextTitle } from './next-title';
 import { HoldDialog, ReopenDialog, SetAsideDialog } from './reason-dialogs';
 import styles from './stand.module.css';
 import { StepNote, StepText } from './step-text';
+import { StepsDialog } from './steps-dialog';
 import { TorqueDialogs, TorquePanel } from './torque-panel';
 import { useTightening } from './use-tightening';
 import { ZoneList } from './zone-list';
@@ -25,7 +27,7 @@ export interface StepScreenProps {
   readonly onContents: () => void;
 }
 
-type Asking = 'set-aside' | 'reopen' | 'hold' | undefined;
+type Asking = 'set-aside' | 'reopen' | 'hold' | 'steps' | undefined;
 
 export function StepScreen({ shown, step, onChoose, onContents }: StepScreenProps) {
   const { store, open } = shown;
@@ -34,7 +36,7 @@ export function StepScreen({ shown, step, onChoose, onContents }: StepScreenProp
   const names = useNames(state.plan);
   const [asking, ask] = useState<Asking>();
   const tightening = useTightening(shown, step);
-  const measuring = useMeasures(shown, step);
+  const measuring = useMeasures(shown, step, () => onChoose(undefined));
   const steps = stepsOf(state);
   const index = steps.findIndex(({ id }) => id === step.id);
   const standing = standingOfStep(state, step.id);
@@ -48,8 +50,7 @@ export function StepScreen({ shown, step, onChoose, onContents }: StepScreenProp
   const action = (() => {
     if (isDone) return { label: words.stand.current, onPress: () => onChoose(undefined) };
     if (gates.length > 0) return undefined;
-    if (measuring.isDue(tightening.next))
-      return measuring.action(following, () => onChoose(undefined));
+    if (measuring.isDue(tightening.next)) return measuring.action(following);
     if (step.joint !== undefined) return tightening.action(following, () => onChoose(undefined));
     return {
       label:
@@ -86,9 +87,9 @@ export function StepScreen({ shown, step, onChoose, onContents }: StepScreenProp
         </div>
         <div className={styles.what}>
           <div className={styles.told}>
-            <p className={styles.count}>
+            <button type="button" className={styles.place} onClick={() => ask('steps')}>
               {words.stand.stepOf(words.terms.zoneNames[step.zone], index + 1, steps.length)}
-            </p>
+            </button>
             <h1>{step.title}</h1>
             <StepNote state={state} step={step} />
             <StepText step={step} tightening={tightening} />
@@ -132,27 +133,18 @@ export function StepScreen({ shown, step, onChoose, onContents }: StepScreenProp
       {asking === 'reopen' && (
         <ReopenDialog shown={shown} step={step} onClose={() => ask(undefined)} />
       )}
+      {asking === 'steps' && (
+        <StepsDialog
+          state={state}
+          current={step}
+          onChoose={(chosen) => {
+            ask(undefined);
+            onChoose(chosen);
+          }}
+          onClose={() => ask(undefined)}
+        />
+      )}
       {asking === 'hold' && <HoldDialog shown={shown} onClose={() => ask(undefined)} />}
     </>
   );
-}
-
-/** What comes after this step, as the bar says it. */
-function nextTitle({ open }: ShownJob, step: PlanStep): string {
-  const { state } = open;
-  const later = stepsOf(state).filter(
-    ({ id }) => id !== step.id && standingOfStep(state, id) !== 'done',
-  );
-  if (later.length === 0) return words.stand.walkNext;
-  const now = whatNow(state);
-  const index = stepsOf(state).indexOf(step);
-  const following =
-    now.what === 'step' && now.step !== step.id
-      ? later.find(({ id }) => id === now.step)
-      : (later.find((other) => stepsOf(state).indexOf(other) > index) ?? later[0]);
-  return words.stand.next(lowerFirst(following?.title ?? ''));
-}
-
-function lowerFirst(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
 }

@@ -5,6 +5,8 @@ import type { PlanStep } from '../../engine/plan';
 import { type Names, words } from '../../words';
 import { useNames } from '../app-context';
 import { Facts, Notice } from '../parts';
+import { FigureSources } from './figure-sources';
+import { GreaseAdvice } from './grease-advice';
 import styles from './stand.module.css';
 import type { Tightening } from './use-tightening';
 
@@ -39,6 +41,12 @@ export function StepText({
           ]}
         />
       </details>
+      <GreaseAdvice step={step} figure={tightening.figure} />
+      <FigureSources
+        shown={tightening.shown}
+        step={step}
+        onUse={(figure) => void tightening.enter(figure)}
+      />
     </>
   );
 }

@@ -3,10 +3,13 @@
 import { BoltOrder } from '../../drawing';
 import { layoutOf } from '../../engine/job';
 import type { PlanStep } from '../../engine/plan';
+import type { Figure } from '../../engine/torque';
 import { words } from '../../words';
 import { useNames } from '../app-context';
 import { Button, Notice } from '../parts';
+import { isFarFromUsual } from './far-figure';
 import { FigureDialog } from './figure-dialog';
+import { ReadingNote } from './reading-note';
 import styles from './torque-panel.module.css';
 import type { Tightening } from './use-tightening';
 import { WrenchDialog } from './wrench-dialog';
@@ -17,11 +20,11 @@ export interface TorquePanelProps {
 }
 
 export function TorquePanel({ step, tightening }: TorquePanelProps) {
-  const { next, wrench, show } = tightening;
+  const { next, wrench, show, unread } = tightening;
   const names = useNames(tightening.shown.open.state.plan);
   const layout = layoutOf(step);
   if (step.joint === undefined || layout === undefined || isDone(tightening, step)) return null;
-  if (next === undefined) return <KnownBefore tightening={tightening} />;
+  if (next === undefined) return <ReadThePart step={step} tightening={tightening} />;
   return (
     <section className={styles.panel}>
       <div className={styles.number}>
@@ -36,8 +39,10 @@ export function TorquePanel({ step, tightening }: TorquePanelProps) {
               <span className={styles.unit}> {wrench.plan.unit}</span>
             </p>
             <p className={styles.explained}>
-              <span className={styles.figure}>
-                {words.stand.figure} {tightening.figureText}.
+              <span className={unread === undefined ? styles.figure : styles.unread}>
+                {unread === undefined
+                  ? `${words.stand.figure} ${tightening.figureText}.`
+                  : words.torque.lastTime(printedOn(unread))}
               </span>{' '}
               {words.torque.setTo(
                 wrench.wrench.id,
@@ -67,29 +72,50 @@ export function TorquePanel({ step, tightening }: TorquePanelProps) {
           title={words.stand.bolts}
         />
       </div>
+      <ReadingNote readings={tightening.readings} />
       <div className={styles.change}>
         <Button tone="quiet" onPress={() => show('wrench')}>
           {words.torque.change}
         </Button>
         <Button tone="quiet" onPress={() => show('figure')}>
-          {words.torque.changeFigure}
+          {unread === undefined ? words.torque.changeFigure : words.torque.saysElse}
         </Button>
       </div>
     </section>
   );
 }
 
-/** Nothing is known of this very part yet: what was read on the same model before can be confirmed with one tap. */
-function KnownBefore({ tightening }: { readonly tightening: Tightening }) {
-  const { before, enter } = tightening;
-  if (before === undefined || before.source.kind !== 'part') return null;
+/** Nobody has read this part yet: what such parts say is one tap, everything else the pad. */
+function ReadThePart({ step, tightening }: TorquePanelProps) {
+  const { printed, enter, show } = tightening;
+  const likely = printed.filter((figure) => !isFarFromUsual(step, figure)).slice(0, mostOffered);
   return (
-    <Notice
-      actions={<Button onPress={() => void enter(before)}>{words.torque.sameAsBefore}</Button>}
-    >
-      <p>{words.torque.lastTime(before.source.printed)}</p>
-    </Notice>
+    <section className={styles.panel} aria-labelledby={readId}>
+      <h2 id={readId} className={styles.ask}>
+        {words.torque.enterTitle}
+      </h2>
+      <p className={styles.explained}>
+        {likely.length > 0 ? words.torque.pickPrinted : words.torque.readPart}
+      </p>
+      <div className={styles.picks}>
+        {likely.map((figure) => (
+          <Button key={printedOn(figure)} onPress={() => void enter(figure)}>
+            {printedOn(figure)}
+          </Button>
+        ))}
+        <Button tone="quiet" onPress={() => show('figure')}>
+          {likely.length > 0 ? words.torque.somethingElse : words.torque.nothingPrinted}
+        </Button>
+      </div>
+    </section>
   );
+}
+
+const readId = 'read-the-part';
+const mostOffered = 5;
+
+function printedOn({ source }: Figure): string {
+  return source.kind === 'part' ? source.printed : '';
 }
 
 function isDone({ shown }: Tightening, step: PlanStep): boolean {

@@ -2,14 +2,15 @@
 
 import { useState } from 'react';
 import { useStore } from 'zustand';
-import { layoutOf, type NextPass, nextPass } from '../../engine/job';
+import { figureFor, layoutOf, type NextPass, nextPass } from '../../engine/job';
 import type { PlanStep } from '../../engine/plan';
 import { type Adapter, type Figure, type RankedWrench, rankWrenches } from '../../engine/torque';
 import { writeTorqueMarking } from '../../engine/units';
-import { knownFigures, type Tool } from '../../state';
+import { knownFigures, printedElsewhere, type Tool } from '../../state';
 import { words } from '../../words';
 import { useApp, useNames } from '../app-context';
 import type { ShownJob } from '../use-job';
+import { type Readings, useReadings } from './use-readings';
 
 export type NamedAdapter = Adapter & { readonly id: string; readonly name: string };
 
@@ -17,8 +18,12 @@ export interface Tightening {
   readonly shown: ShownJob;
   readonly next: NextPass | undefined;
   readonly figure: Figure | undefined;
-  /** What was last read on this joint of the same make and model. */
-  readonly before: Figure | undefined;
+  /** What the part of this model said before, as long as nobody has read it on this very bike: shown, and confirmed by the pass made to it. */
+  readonly unread: Figure | undefined;
+  /** What is printed on such joints of other models: one tap instead of typing. */
+  readonly printed: readonly Figure[];
+  /** What an electronic wrench typed for the bolts of the pass that comes next. */
+  readonly readings: Readings;
   readonly ranked: readonly RankedWrench[];
   readonly wrench: RankedWrench | undefined;
   readonly adapters: readonly NamedAdapter[];
@@ -46,7 +51,10 @@ export function useTightening(shown: ShownJob, step: PlanStep): Tightening {
   const book = useStore(app.figures, ({ rows }) => rows);
   const [dialog, show] = useState<'figure' | 'wrench'>();
   const [taken, setTaken] = useState<{ wrench: string; adapter: string | undefined }>();
-  const answer = step.joint === undefined ? undefined : nextPass(open.state, step);
+  const known = figureFor(open.state, step.joint?.id ?? '');
+  const before = open.state.bike && knownFigures(book, open.state.bike)[step.joint?.id ?? ''];
+  const unread = known === undefined && before?.source.kind === 'part' ? before : undefined;
+  const answer = step.joint === undefined ? undefined : nextPass(open.state, step, unread);
   const next = answer?.ok ? answer.value : undefined;
   const figure = next?.figure;
   const adapters = tools.flatMap(adapterOf);
@@ -57,10 +65,20 @@ export function useTightening(shown: ShownJob, step: PlanStep): Tightening {
   const chosen = ranked.find((one) => one.wrench.id === taken?.wrench) ?? ranked[0];
   const wrench = chosen?.plan === undefined && taken === undefined ? undefined : chosen;
 
+  const readings = useReadings({
+    shown,
+    step,
+    next,
+    wrench: wrench?.wrench,
+    adapter,
+    isListening: dialog === undefined,
+  });
+
   const enter = async (entered: Figure) => {
     if (step.joint === undefined) return false;
     const kept = await store.act({ kind: 'enter-figure', joint: step.joint.id, figure: entered });
-    if (kept) await remember(step.joint.id, entered);
+    // The shelf is a convenience for the next bike: the figure itself is on the disk by now.
+    if (kept) void remember(step.joint.id, entered);
     return kept;
   };
 
@@ -83,8 +101,11 @@ export function useTightening(shown: ShownJob, step: PlanStep): Tightening {
         onPress: () => show('wrench'),
       };
     const isLast = next.pass.pass === next.of;
+    const made = isLast
+      ? clickedLabel(layoutOf(step)?.bolts ?? 1)
+      : words.torque.risen(next.pass.pass);
     return {
-      label: isLast ? clickedLabel(layoutOf(step)?.bolts ?? 1) : words.torque.risen(next.pass.pass),
+      label: unread === undefined ? made : words.torque.confirmed(made),
       detail: isLast
         ? following
         : words.torque.nextPass(words.writing.numbered(next.pass.pass + 1)),
@@ -96,6 +117,8 @@ export function useTightening(shown: ShownJob, step: PlanStep): Tightening {
             pass: next.pass.pass,
             wrench: wrench.wrench,
             ...(adapter && { adapter }),
+            ...(unread && { figure: unread }),
+            ...readings.asked,
           })
           .then((kept) => kept && isLast && onDone()),
     };
@@ -105,7 +128,9 @@ export function useTightening(shown: ShownJob, step: PlanStep): Tightening {
     shown,
     next,
     figure,
-    before: step.joint && open.state.bike && knownFigures(book, open.state.bike)[step.joint.id],
+    unread,
+    readings,
+    printed: known === undefined ? printedElsewhere(book, step.joint?.id ?? '') : [],
     ranked,
     wrench,
     adapters,

@@ -32,14 +32,20 @@ export function ZoneList({ job, state, current, onChoose, onContents }: ZoneList
     <ul className={styles.zones}>
       <Row label={words.contents.zone} count={contentsCount(state)} soft onPress={onContents} />
       {zoneCounts(state).map(({ zone, done, of }) => {
-        const isStale = stepsOf(state).some(
-          (step) => step.zone === zone && standingOfStep(state, step.id) === 'stale',
-        );
+        const standings = stepsOf(state)
+          .filter((step) => step.zone === zone)
+          .map(({ id }) => standingOfStep(state, id));
+        const isStale = standings.includes('stale');
+        const aside = standings.filter((standing) => standing === 'set-aside').length;
         return (
           <Row
             key={zone}
             label={words.terms.zoneNames[zone]}
-            count={`${done === 0 ? words.stand.toDo(of) : words.stand.zoneDone(done, of)}${isStale ? ` · ${words.stand.stale}` : ''}`}
+            count={[
+              done === 0 ? words.stand.toDo(of) : words.stand.zoneDone(done, of),
+              ...(aside > 0 ? [words.stand.aside(aside)] : []),
+              ...(isStale ? [words.stand.stale] : []),
+            ].join(' · ')}
             now={zone === current}
             soft={done === of}
             stale={isStale}

@@ -1,60 +1,70 @@
-/** The tool board: the wrenches and adapters the shop owns, with their calibration. */
+/** The tool board: the wrenches and adapters the shop owns, what may not be used first, and what has to be looked into. */
 
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
+import { Link } from 'wouter';
 import { useStore } from 'zustand';
-import { permissibleDeviation, readyWrench, type Wrench } from '../../engine/torque';
+import { type Doubt, daysBetween, doubtsOf, type Tool, type WrenchTool } from '../../state';
 import { words } from '../../words';
-import { useApp, useNames } from '../app-context';
+import { useApp } from '../app-context';
 import { Button, classes, Empty, Notice, Page } from '../parts';
+import { routes } from '../routes';
+import { AdapterForm } from './adapter-form';
+import { causeText } from './doubt-text';
+import { OperationsBar } from './operations-bar';
 import styles from './tool-board.module.css';
 import { WrenchForm } from './wrench-form';
+import { rangeText, standingOf, toleranceText } from './wrench-standing';
+
+type AdapterTool = Extract<Tool, { readonly kind: 'adapter' }>;
 
 export function ToolBoard() {
   const app = useApp();
-  const tools = useStore(app.tools, ({ rows }) => rows);
-  const [editing, edit] = useState<Wrench | 'new'>();
-  const wrenches = tools.flatMap((tool) => (tool.kind === 'wrench' ? [tool.wrench] : []));
+  const { rows: tools, loaded } = useStore(app.tools);
+  const today = app.clock.today();
+  const [editing, edit] = useState<'wrench' | AdapterTool | 'adapter'>();
+  const wrenches = tools.flatMap((tool) => (tool.kind === 'wrench' ? [tool] : []));
   const adapters = tools.flatMap((tool) => (tool.kind === 'adapter' ? [tool] : []));
+  const standing = wrenches.map((tool) => ({ tool, ...standingOf(tool, today) }));
+  const of = (isWanted: (one: (typeof standing)[number]) => boolean) =>
+    standing.filter(isWanted).map(({ tool }) => tool);
   const add = (
-    <Button tone="solid" onPress={() => edit('new')}>
+    <Button tone="solid" onPress={() => edit('wrench')}>
       {words.toolBoard.add}
     </Button>
   );
   return (
     <Page title={words.toolBoard.title} beside={add}>
-      <Notice>
-        <p>{words.toolBoard.caution}</p>
-      </Notice>
-      <section>
-        <h2>{words.toolBoard.wrenches}</h2>
-        {wrenches.length === 0 && <Empty action={add}>{words.toolBoard.empty}</Empty>}
-        <ul className={styles.tools}>
-          {wrenches.map((wrench) => (
-            <WrenchRow key={wrench.id} wrench={wrench} onEdit={() => edit(wrench)} />
-          ))}
-        </ul>
-      </section>
-      {adapters.length > 0 && (
-        <section>
+      <Doubts wrenches={wrenches} today={today} />
+      {loaded && wrenches.length === 0 && <Empty action={add}>{words.toolBoard.empty}</Empty>}
+      <Wrenches
+        title={words.toolBoard.unfit}
+        tools={of(({ isFit, isRetired }) => !isFit && !isRetired)}
+      >
+        <Notice>
+          <p>{words.toolBoard.caution}</p>
+        </Notice>
+      </Wrenches>
+      <Wrenches title={words.toolBoard.wrenches} tools={of(({ isFit }) => isFit)} />
+      <section className={styles.section}>
+        <div className={styles.head}>
           <h2>{words.toolBoard.adapters}</h2>
+          <Button onPress={() => edit('adapter')}>{words.toolBoard.addAdapter}</Button>
+        </div>
+        {loaded && adapters.length === 0 && <Empty>{words.toolBoard.noAdapters}</Empty>}
+        {adapters.length > 0 && (
           <ul className={styles.tools}>
-            {adapters.map(({ id, name, adapter }) => (
-              <li key={id} className={styles.tool}>
-                <strong>{name}</strong>
-                <span>
-                  {words.toolBoard.adapterLine(
-                    words.writing.figure(adapter.offset),
-                    words.writing.figure(adapter.angle),
-                  )}
-                </span>
-              </li>
+            {adapters.map((tool) => (
+              <AdapterRow key={tool.id} tool={tool} onEdit={() => edit(tool)} />
             ))}
           </ul>
-        </section>
-      )}
-      {editing !== undefined && (
-        <WrenchForm
-          {...(editing !== 'new' && { wrench: editing })}
+        )}
+      </section>
+      <Wrenches title={words.toolBoard.retired} tools={of(({ isRetired }) => isRetired)} />
+      {editing === 'wrench' && <WrenchForm onClose={() => edit(undefined)} />}
+      {editing !== undefined && editing !== 'wrench' && (
+        <AdapterForm
+          {...(editing !== 'adapter' && { tool: editing })}
+          wrenches={wrenches.map(({ id }) => id)}
           onClose={() => edit(undefined)}
         />
       )}
@@ -62,25 +72,111 @@ export function ToolBoard() {
   );
 }
 
-function WrenchRow({ wrench, onEdit }: { readonly wrench: Wrench; readonly onEdit: () => void }) {
-  const names = useNames(undefined);
-  const ready = readyWrench(wrench, useApp().clock.today());
-  const { id, name, lowest, highest, unit, dueOn } = wrench;
+/** Doubts stay for a year: a bike may come in long after the wrench has been put right. */
+function Doubts({
+  wrenches,
+  today,
+}: {
+  readonly wrenches: readonly WrenchTool[];
+  readonly today: string;
+}) {
+  const doubts = wrenches
+    .flatMap(doubtsOf)
+    .filter(({ on, until }) => until === undefined || daysBetween(on, today) <= 365)
+    .sort((a, b) => daysBetween(a.on, b.on));
+  if (doubts.length === 0) return null;
   return (
-    <li className={classes(styles.tool, !ready.ok && styles.out)}>
-      <strong>
-        {id} · {name}
-      </strong>
-      <span>
-        {words.torque.range(words.writing.figure(lowest), words.writing.figure(highest), unit)},{' '}
-        {words.toolBoard.within(words.writing.figure(permissibleDeviation(wrench) * 100))}
+    <section className={styles.section}>
+      <h2>{words.toolBoard.toLookInto}</h2>
+      <ul className={styles.tools}>
+        {doubts.map((doubt) => (
+          <DoubtRow key={`${doubt.wrench} ${doubt.key}`} doubt={doubt} />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+export function DoubtRow({ doubt }: { readonly doubt: Doubt }) {
+  return (
+    <li className={styles.doubt}>
+      <p>{causeText(doubt)}</p>
+      <Link className={styles.link} href={routes.reachBack(doubt.wrench, doubt.key)}>
+        {words.toolBoard.showBikes}
+      </Link>
+    </li>
+  );
+}
+
+interface WrenchesProps {
+  readonly title: string;
+  readonly tools: readonly WrenchTool[];
+  readonly children?: ReactNode;
+}
+
+function Wrenches({ title, tools, children }: WrenchesProps) {
+  if (tools.length === 0) return null;
+  return (
+    <section className={styles.section}>
+      <h2>{title}</h2>
+      {children}
+      <ul className={styles.tools}>
+        {tools.map((tool) => (
+          <WrenchRow key={tool.id} tool={tool} />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function WrenchRow({ tool }: { readonly tool: WrenchTool }) {
+  const { isFit, isRetired, first, more } = standingOf(tool, useApp().clock.today());
+  const { wrench } = tool;
+  return (
+    <li>
+      <Link
+        href={routes.wrench(wrench.id)}
+        className={classes(styles.tool, !isFit && !isRetired && styles.out)}
+      >
+        <span className={styles.letter}>{wrench.id}</span>
+        <span className={styles.what}>
+          <strong>{wrench.name}</strong>
+          <span className={styles.soft}>
+            {rangeText(wrench)}, {toleranceText(wrench)}
+          </span>
+        </span>
+        <span className={styles.what}>
+          <span className={classes(!isFit && !isRetired && styles.bold)}>{first}</span>
+          {more.map((text) => (
+            <span key={text} className={styles.soft}>
+              {text}
+            </span>
+          ))}
+        </span>
+        {!isRetired && <OperationsBar used={wrench.operations ?? 0} />}
+      </Link>
+    </li>
+  );
+}
+
+function AdapterRow({ tool, onEdit }: { readonly tool: AdapterTool; readonly onEdit: () => void }) {
+  const { name, adapter, wrench, retired } = tool;
+  const { figure } = words.writing;
+  return (
+    <li className={styles.adapter}>
+      <span className={styles.what}>
+        <strong>{name}</strong>
+        {retired === true && <span>{words.toolBoard.retired}</span>}
       </span>
-      <span>
-        {ready.ok
-          ? `${words.toolBoard.inService}, ${words.toolBoard.dueText(words.date(dueOn))}`
-          : words.refusal({ ...ready.refusal }, names)}
+      <span className={styles.soft}>
+        {words.toolBoard.adapterLine(
+          figure(adapter.offset),
+          figure(adapter.angle),
+          figure(adapter.grip),
+        )}
+        {wrench !== undefined && `, ${words.toolBoard.adapterOn(wrench)}`}
       </span>
-      <Button label={`${words.toolBoard.edit} ${id}`} onPress={onEdit}>
+      <Button label={`${words.toolBoard.edit} ${name}`} onPress={onEdit}>
         {words.toolBoard.edit}
       </Button>
     </li>

@@ -1,19 +1,20 @@
-/** One wrench: its scale, its class, its calibration and its condition. */
+/** One wrench as it is: its scale and its class. A new one also says when it was last calibrated. */
 
 import { useState } from 'react';
 import {
   type Wrench,
-  type WrenchCondition,
+  type WrenchKind,
   type WrenchType,
   wrenchClasses,
   wrenchClassTable,
-  wrenchConditions,
+  wrenchKinds,
   wrenchSchema,
 } from '../../engine/torque';
 import { type TorqueUnit, torqueUnits } from '../../engine/units';
 import { words } from '../../words';
 import { useApp } from '../app-context';
 import { Button, Dialog, Notice, Pick, TextField } from '../parts';
+import { numberIn } from './number-in';
 import styles from './tool-board.module.css';
 
 export interface WrenchFormProps {
@@ -21,45 +22,40 @@ export interface WrenchFormProps {
   readonly onClose: () => void;
 }
 
+interface Draft {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: WrenchKind;
+  readonly type: WrenchType;
+  readonly class: Wrench['class'];
+  readonly lowest: string;
+  readonly highest: string;
+  readonly increment: string;
+  readonly unit: TorqueUnit;
+  readonly calibratedOn: string;
+  readonly dueOn: string;
+  readonly operations: string;
+}
+
 export function WrenchForm({ wrench, onClose }: WrenchFormProps) {
   const app = useApp();
-  const [id, setId] = useState(wrench?.id ?? '');
-  const [name, setName] = useState(wrench?.name ?? '');
-  const [type, setType] = useState<WrenchType>(wrench?.type ?? 'II');
-  const [wrenchClass, setClass] = useState<Wrench['class']>(wrench?.class ?? 'A');
-  const [lowest, setLowest] = useState(String(wrench?.lowest ?? ''));
-  const [highest, setHighest] = useState(String(wrench?.highest ?? ''));
-  const [increment, setIncrement] = useState(String(wrench?.increment ?? ''));
-  const [unit, setUnit] = useState<TorqueUnit>(wrench?.unit ?? 'N·m');
-  const [calibratedOn, setCalibrated] = useState(wrench?.calibratedOn ?? app.clock.today());
-  const [dueOn, setDue] = useState(wrench?.dueOn ?? '');
-  const [condition, setCondition] = useState<WrenchCondition>(wrench?.condition ?? 'in service');
+  const [draft, setDraft] = useState(() => draftOf(wrench, app.clock.today()));
   const [problem, setProblem] = useState<string>();
+  const change = (part: Partial<Draft>) => setDraft({ ...draft, ...part });
   const save = async () => {
-    const number = (text: string) => Number(text.replace(',', '.'));
-    const parsed = wrenchSchema.safeParse({
-      ...wrench,
-      id: id.trim(),
-      name: name.trim(),
-      type,
-      class: wrenchClass,
-      lowest: number(lowest),
-      highest: number(highest),
-      increment: number(increment),
-      unit,
-      calibratedOn,
-      dueOn,
-      condition,
-      ...(wrench !== undefined && calibratedOn !== wrench.calibratedOn && { operations: 0 }),
-    });
+    const parsed = wrenchSchema.safeParse(wrenchIn(draft));
     if (!parsed.success) return setProblem(words.toolBoard.wrong);
-    const saved = await app.saveTool({ id: parsed.data.id, kind: 'wrench', wrench: parsed.data });
+    const { id, name, type, lowest, highest, increment, unit } = parsed.data;
+    const described = { name, kind: draft.kind, type, class: parsed.data.class };
+    const saved = await (wrench === undefined
+      ? app.addTool({ kind: 'wrench', wrench: parsed.data })
+      : app.describeWrench(id, { ...described, lowest, highest, increment, unit }));
     if (!saved.ok) return setProblem(words.refusal({ ...saved.refusal }));
     onClose();
   };
   return (
     <Dialog
-      title={wrench?.name ?? words.toolBoard.add}
+      title={wrench === undefined ? words.toolBoard.add : words.toolBoard.correct}
       closeLabel={words.app.cancel}
       onClose={onClose}
       wide
@@ -75,76 +71,127 @@ export function WrenchForm({ wrench, onClose }: WrenchFormProps) {
         </Notice>
       )}
       <div className={styles.fields}>
-        {wrench === undefined && (
-          <TextField
-            label={words.toolBoard.name}
-            value={id}
-            onChange={setId}
-            maxLength={4}
-            autoCapitalize="characters"
-          />
-        )}
-        <TextField
-          label={words.toolBoard.description}
-          value={name}
-          onChange={setName}
-          maxLength={60}
-        />
-        <Pick
-          label={words.toolBoard.condition}
-          value={condition}
-          onChange={setCondition}
-          options={wrenchConditions.map((value) => ({ value, label: value }))}
-        />
-        <TextField
-          label={words.toolBoard.calibrated}
-          type="date"
-          value={calibratedOn}
-          onChange={setCalibrated}
-        />
-        <TextField label={words.toolBoard.due} type="date" value={dueOn} onChange={setDue} />
-        <Pick
-          label={words.toolBoard.type}
-          value={type}
-          onChange={setType}
-          options={[
-            { value: 'I', label: words.toolBoard.typeI },
-            { value: 'II', label: words.toolBoard.typeII },
-          ]}
-        />
-        <Pick
-          label={words.toolBoard.class}
-          value={wrenchClass}
-          onChange={setClass}
-          options={wrenchClasses
-            .filter((value) => wrenchClassTable[type][value] !== undefined)
-            .map((value) => ({ value, label: value }))}
-        />
-        <Pick
-          label={words.toolBoard.unit}
-          value={unit}
-          onChange={setUnit}
-          options={torqueUnits.map((value) => ({ value, label: value }))}
-        />
-        <TextField
-          label={words.toolBoard.lowest}
-          inputMode="decimal"
-          value={lowest}
-          onChange={setLowest}
-        />
-        <TextField
-          label={words.toolBoard.highest}
-          inputMode="decimal"
-          value={highest}
-          onChange={setHighest}
-        />
-        <TextField
-          label={words.toolBoard.increment}
-          inputMode="decimal"
-          value={increment}
-          onChange={setIncrement}
-        />
+        <Description draft={draft} isNew={wrench === undefined} onChange={change} />
+        {wrench === undefined && <LastCalibration draft={draft} onChange={change} />}
       </div>
     </Dialog>
   );
+}
+
+interface PartProps {
+  readonly draft: Draft;
+  readonly onChange: (part: Partial<Draft>) => void;
+}
+
+function Description({ draft, isNew, onChange }: PartProps & { readonly isNew: boolean }) {
+  const { toolBoard } = words;
+  const text = (part: 'id' | 'name' | 'lowest' | 'highest' | 'increment') => ({
+    value: draft[part],
+    onChange: (value: string) => onChange({ [part]: value }),
+  });
+  return (
+    <>
+      {isNew && (
+        <TextField
+          label={toolBoard.name}
+          hint={toolBoard.nameHint}
+          {...text('id')}
+          maxLength={4}
+          autoCapitalize="characters"
+        />
+      )}
+      <TextField label={toolBoard.description} {...text('name')} maxLength={60} />
+      <Pick
+        label={toolBoard.kind}
+        value={draft.kind}
+        onChange={(kind) => onChange({ kind })}
+        options={wrenchKinds.map((value) => ({ value, label: toolBoard.kindNames[value] }))}
+      />
+      <Pick
+        label={toolBoard.type}
+        value={draft.type}
+        onChange={(type) => onChange({ type })}
+        options={[
+          { value: 'I', label: toolBoard.typeI },
+          { value: 'II', label: toolBoard.typeII },
+        ]}
+      />
+      <Pick
+        label={toolBoard.class}
+        value={draft.class}
+        onChange={(value) => onChange({ class: value })}
+        options={wrenchClasses
+          .filter((value) => wrenchClassTable[draft.type][value] !== undefined)
+          .map((value) => ({ value, label: value }))}
+      />
+      <Pick
+        label={toolBoard.unit}
+        value={draft.unit}
+        onChange={(unit) => onChange({ unit })}
+        options={torqueUnits.map((value) => ({ value, label: value }))}
+      />
+      <TextField label={toolBoard.lowest} inputMode="decimal" {...text('lowest')} />
+      <TextField label={toolBoard.highest} inputMode="decimal" {...text('highest')} />
+      <TextField label={toolBoard.increment} inputMode="decimal" {...text('increment')} />
+    </>
+  );
+}
+
+function LastCalibration({ draft, onChange }: PartProps) {
+  const { toolBoard } = words;
+  return (
+    <>
+      <TextField
+        label={toolBoard.calibrated}
+        type="date"
+        value={draft.calibratedOn}
+        onChange={(calibratedOn) => onChange({ calibratedOn })}
+      />
+      <TextField
+        label={toolBoard.due}
+        type="date"
+        value={draft.dueOn}
+        onChange={(dueOn) => onChange({ dueOn })}
+      />
+      <TextField
+        label={toolBoard.operationsSoFar}
+        inputMode="numeric"
+        value={draft.operations}
+        onChange={(operations) => onChange({ operations })}
+      />
+    </>
+  );
+}
+
+function draftOf(wrench: Wrench | undefined, today: string): Draft {
+  return {
+    id: wrench?.id ?? '',
+    name: wrench?.name ?? '',
+    kind: wrench?.kind ?? 'click',
+    type: wrench?.type ?? 'II',
+    class: wrench?.class ?? 'A',
+    lowest: String(wrench?.lowest ?? ''),
+    highest: String(wrench?.highest ?? ''),
+    increment: String(wrench?.increment ?? ''),
+    unit: wrench?.unit ?? 'N·m',
+    calibratedOn: wrench?.calibratedOn ?? today,
+    dueOn: wrench?.dueOn ?? '',
+    operations: '0',
+  };
+}
+
+/** Names go into addresses and records: letters, digits and hyphens. */
+const usableName = /^[\p{L}\p{N}-]+$/u;
+
+function wrenchIn({ operations, lowest, highest, increment, id, name, ...rest }: Draft) {
+  return {
+    ...rest,
+    id: usableName.test(id.trim()) ? id.trim() : '',
+    name: name.trim(),
+    lowest: numberIn(lowest),
+    highest: numberIn(highest),
+    increment: numberIn(increment),
+    operations: numberIn(operations),
+    condition: 'in service',
+  };
 }

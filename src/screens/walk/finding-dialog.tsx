@@ -17,15 +17,18 @@ export interface WrittenFinding {
 export interface FindingDialogProps {
   readonly shown: ShownJob;
   readonly severity: Severity;
+  /** What was measured outside its limit, to begin with. */
+  readonly value?: string | undefined;
   readonly onClose: () => void;
   readonly onFinding: (finding: WrittenFinding) => Promise<void>;
 }
 
-export function FindingDialog({ severity: offered, onClose, onFinding }: FindingDialogProps) {
+export function FindingDialog(props: FindingDialogProps) {
+  const { severity: offered, value = '', onClose, onFinding } = props;
   const app = useApp();
   const camera = useRef<HTMLInputElement>(null);
   const [severity, setSeverity] = useState(offered);
-  const [text, setText] = useState('');
+  const [text, setText] = useState(value);
   const [photos, setPhotos] = useState<readonly string[]>([]);
   const [problem, setProblem] = useState<string>();
   const photograph = async (file: File | undefined) => {

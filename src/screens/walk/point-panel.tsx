@@ -2,15 +2,15 @@
 
 import { type ReactNode, useState } from 'react';
 import { useStore } from 'zustand';
-import type { RoutePoint } from '../../engine/inspection';
+import { judgeMeasure, type RoutePoint } from '../../engine/inspection';
 import { stepGates } from '../../engine/job';
 import type { PlanMeasure } from '../../engine/plan';
-import type { PressureUnit } from '../../engine/units';
 import { words } from '../../words';
 import { useApp, useNames } from '../app-context';
-import { keptValue, limitOf, shownUnit } from '../measure-units';
-import { ActionBar, Button, Dialog, Facts, Notice, NumberPad } from '../parts';
+import { keptValue, limitText, shownUnit, shownValue } from '../measure-units';
+import { ActionBar, Facts, Notice } from '../parts';
 import type { ShownJob } from '../use-job';
+import { ReadyValues, ValueDialog } from '../value-dialog';
 import { FindingDialog } from './finding-dialog';
 import styles from './walk.module.css';
 
@@ -32,15 +32,26 @@ export function PointPanel(props: PointPanelProps) {
   const { store, open } = shown;
   const names = useNames(open.state.plan);
   const [isWrong, setWrong] = useState(false);
-  const [isTyping, setTyping] = useState(false);
-  const [value, setValue] = useState('');
+  /** Which verdict waits for a value from the pad. */
+  const [typingFor, typeFor] = useState<Verdict>();
+  const [outside, setOutside] = useState<number>();
   const mark = open.state.points[point.id];
   const blocked = point.reliesOn.filter((step) => stepGates(open.state, step).length > 0);
-  const measured =
-    value === '' ? {} : { value: keptValue(Number(value), point.measure, preferred) };
-  const look = async (verdict: 'good' | 'adjusted') => {
-    if (await store.act({ kind: 'look-at-point', point: point.id, verdict, ...measured })) onDone();
+  const measure = hasLimit(point.measure) ? point.measure : undefined;
+  const look = async (verdict: Verdict, value?: number) => {
+    const asked = { kind: 'look-at-point', point: point.id, verdict } as const;
+    if (await store.act({ ...asked, ...(value !== undefined && { value }) })) onDone();
   };
+  /** A value outside its limit is something wrong, and is written down as that. */
+  const lookWith = (verdict: Verdict, text: string) => {
+    typeFor(undefined);
+    const value = keptValue(Number(text), measure, preferred);
+    if (measure === undefined || judgeMeasure(measure.limit, value) !== 'outside')
+      return void look(verdict, value);
+    setOutside(value);
+    setWrong(true);
+  };
+  const last = measure && open.state.measures[`${point.id}.${measure.id}`];
   return (
     <>
       <main className={styles.walk}>
@@ -52,9 +63,9 @@ export function PointPanel(props: PointPanelProps) {
           <Facts
             facts={[
               { label: words.walk.right, value: point.right },
-              ...(point.measure === undefined
+              ...(point.measure === undefined || measure !== undefined
                 ? []
-                : [{ label: words.walk.limit, value: limitText(point.measure, preferred) }]),
+                : [{ label: words.walk.limit, value: point.measure.limit.source }]),
             ]}
           />
           {point.caution !== undefined && (
@@ -77,59 +88,73 @@ export function PointPanel(props: PointPanelProps) {
               <p>{words.refusal({ code: 'point-waits-for-steps', steps: blocked }, names)}</p>
             </Notice>
           )}
-          <div className={styles.others}>
-            <Button onPress={() => void look('adjusted')}>{words.walk.adjusted}</Button>
-            <Button onPress={() => setWrong(true)}>{words.walk.wrong}</Button>
-            {point.measure !== undefined && (
-              <Button onPress={() => setTyping(true)}>
-                {value === ''
-                  ? words.stand.enterValue
-                  : `${value} ${shownUnit(point.measure, preferred)}`}
-              </Button>
-            )}
-          </div>
+          {measure !== undefined && (
+            <div className={styles.measured}>
+              <p id={howId}>
+                <strong>{words.stand.measureAsk(shownUnit(measure, preferred))}</strong>{' '}
+                {measure.how} {limitText(measure, preferred)}
+                {last !== undefined &&
+                  ` ${words.walk.lastMeasured(`${shownValue(last.value, measure, preferred)} ${shownUnit(measure, preferred)}`)}`}
+              </p>
+              <ReadyValues
+                measure={measure}
+                preferred={preferred}
+                labelledBy={howId}
+                busy={busy}
+                onValue={(text) => lookWith('good', text)}
+                onOther={() => typeFor('good')}
+              />
+            </div>
+          )}
         </div>
       </main>
       <ActionBar
-        aside={onBack === undefined ? [] : [{ label: words.walk.back, onPress: onBack }]}
-        action={{
-          label: words.walk.good,
-          detail: following,
-          busy,
-          onPress: () => void look('good'),
-        }}
+        aside={[
+          { label: words.walk.back, disabled: onBack === undefined, onPress: () => onBack?.() },
+          {
+            label: words.walk.adjusted,
+            onPress: () => (measure === undefined ? void look('adjusted') : typeFor('adjusted')),
+          },
+          { label: words.walk.wrong, onPress: () => setWrong(true) },
+        ]}
+        action={
+          measure === undefined
+            ? { label: words.walk.good, detail: following, busy, onPress: () => void look('good') }
+            : {
+                label: words.stand.enterValue,
+                detail: measure.name,
+                busy,
+                onPress: () => typeFor('good'),
+              }
+        }
       />
-      {isTyping && point.measure !== undefined && (
-        <Dialog
-          title={point.measure.name}
-          closeLabel={words.app.close}
-          onClose={() => setTyping(false)}
-        >
-          <p className={styles.value}>
-            {value === '' ? '–' : value} {shownUnit(point.measure, preferred)}
-          </p>
-          <p>{point.measure.how}</p>
-          <NumberPad
-            label={point.measure.name}
-            value={value}
-            onChange={setValue}
-            point="."
-            eraseLabel={words.app.erase}
-            maxLength={6}
-          />
-        </Dialog>
+      {typingFor !== undefined && measure !== undefined && (
+        <ValueDialog
+          measure={measure}
+          preferred={preferred}
+          onClose={() => typeFor(undefined)}
+          onValue={(text) => lookWith(typingFor, text)}
+        />
       )}
       {isWrong && (
         <FindingDialog
           shown={shown}
           severity={point.severity}
-          onClose={() => setWrong(false)}
+          value={
+            outside === undefined || measure === undefined
+              ? undefined
+              : `${measure.name}: ${shownValue(outside, measure, preferred)} ${shownUnit(measure, preferred)}`
+          }
+          onClose={() => {
+            setWrong(false);
+            setOutside(undefined);
+          }}
           onFinding={async (finding) => {
             const kept = await store.act({
               kind: 'look-at-point',
               point: point.id,
               verdict: 'wrong',
-              ...measured,
+              ...(outside !== undefined && { value: outside }),
               finding: { ...finding, finding: app.newId() },
             });
             setWrong(false);
@@ -141,7 +166,10 @@ export function PointPanel(props: PointPanelProps) {
   );
 }
 
-function limitText(measure: PlanMeasure, preferred: PressureUnit): string {
-  const { range, source } = limitOf(measure, preferred);
-  return range === '' ? source : `${range} (${source})`;
+type Verdict = 'good' | 'adjusted';
+
+const howId = 'how-it-is-measured';
+
+function hasLimit(measure: PlanMeasure | undefined): measure is PlanMeasure {
+  return measure?.limit.min !== undefined || measure?.limit.max !== undefined;
 }

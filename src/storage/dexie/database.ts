@@ -4,9 +4,10 @@ import { Dexie, type Table } from 'dexie';
 import type { Entry } from '../../engine/integrity';
 import type { JobPlan } from '../../engine/job';
 import type { Customer, JobRow, KeptKey, KnownFigure, Person, Setting, Tool } from '../contract';
+import { countWrenchDays } from './upgrades';
 
 /** Counts up with every change of the tables; code of a lower epoch refuses to work on a higher one. */
-export const schemaEpoch = 1;
+export const schemaEpoch = 2;
 
 /** Bytes as an ArrayBuffer: some browsers fail to keep Blobs. */
 export interface BlobRow {
@@ -44,7 +45,7 @@ export function createDatabase(name: string): Database {
     // Opening is ours to do, so that an outdated tab cannot open again behind our back.
     autoOpen: false,
   });
-  database.version(schemaEpoch).stores({
+  database.version(1).stores({
     entries: 'id, job',
     jobs: 'job, frameNumber',
     plans: 'digest',
@@ -56,5 +57,9 @@ export function createDatabase(name: string): Database {
     settings: 'id',
     keys: 'id',
   });
+  database
+    .version(schemaEpoch)
+    .stores({ jobs: 'job, frameNumber, *wrenchDays' })
+    .upgrade(countWrenchDays);
   return database as Database; // Dexie adds a member for each table that stores() names
 }

@@ -21,6 +21,11 @@ export function createDexieShelf<Row>(
     all: () => demand(() => table.toArray()),
     put: (row) => write(() => table.put(row)),
     putAll: (rows) => write(() => table.bulkPut(rows)),
+    change: (id, work) =>
+      write(async () => {
+        const row = work(await table.get(id));
+        if (row !== undefined) await table.put(row);
+      }),
     remove: (id) => write(() => table.delete(id)),
     watch: (onRows) => watchQuery(connection, () => table.toArray(), onRows),
   };

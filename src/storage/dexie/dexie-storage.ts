@@ -2,6 +2,7 @@
 
 import { ok } from '../../engine/base';
 import type { Storage } from '../contract';
+import { lastOfDays } from '../days';
 import { changeJob } from './change-job';
 import { committed } from './committed';
 import { createConnection } from './connection';
@@ -34,6 +35,14 @@ export function createDexieStorage(name = 'standbook'): Storage {
     watchRows: (onRows) => watchQuery(connection, () => database.jobs.toArray(), onRows),
     findByFrameNumber: (frameNumber) =>
       demand(() => database.jobs.where('frameNumber').equals(frameNumber).toArray()),
+    findByWrench: (wrench, { since, until = lastOfDays }) =>
+      demand(() =>
+        database.jobs
+          .where('wrenchDays')
+          .between([wrench, since], [wrench, until, Number.POSITIVE_INFINITY], true, true)
+          .distinct()
+          .toArray(),
+      ),
     async blob(digest) {
       const row = await demand(() => database.blobs.get(digest));
       return row && keptBlob(row);

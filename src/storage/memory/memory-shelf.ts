@@ -30,6 +30,12 @@ export function createMemoryShelf<Row>(idOf: (row: Row) => string): MemoryShelf<
       for (const row of rows) rowsById.set(idOf(row), row);
       watchers.tell();
     },
+    async change(id, work) {
+      const row = work(rowsById.get(id));
+      if (row === undefined) return;
+      rowsById.set(idOf(row), row);
+      watchers.tell();
+    },
     async remove(id) {
       rowsById.delete(id);
       watchers.tell();

@@ -16,6 +16,7 @@ import type {
   Storage,
   Tool,
 } from '../contract';
+import { lastOfDays } from '../days';
 import { isSameHeads } from '../heads';
 import { planDigestIn } from '../plan-of-log';
 import { createMemoryShelf } from './memory-shelf';
@@ -73,6 +74,11 @@ export function createMemoryStorage(): Storage {
     watchRows: rows.watch,
     async findByFrameNumber(frameNumber) {
       return [...rows.rowsById.values()].filter((row) => row.frameNumber === frameNumber);
+    },
+    async findByWrench(wrench, { since, until = lastOfDays }) {
+      return [...rows.rowsById.values()].filter(({ wrenchDays }) =>
+        wrenchDays.some(([id, day]) => id === wrench && day >= since && day <= until),
+      );
     },
     blob: async (digest) => blobsByDigest.get(digest),
     async keepBlob(blob) {

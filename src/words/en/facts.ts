@@ -4,7 +4,7 @@ import type { Unusual, Waiting } from '../../engine/job';
 import type { FigureSource } from '../../engine/torque';
 import type { Names } from '../names';
 import { holdNames, severities } from './terms';
-import { figure, plural } from './writing';
+import { figure, listed, plural } from './writing';
 
 export function waitingSentence(waiting: Waiting): string {
   switch (waiting.code) {
@@ -47,6 +47,13 @@ export function unusualSentence(unusual: Unusual, names: Names): string {
       return `${names.part(unusual.part)}: came damaged${unusual.note ? ` (${unusual.note})` : ''}`;
     case 'unusual-measure-undecided':
       return `${names.step(unusual.at)}: ${figure(unusual.value)} is too near its limit to tell`;
+    case 'unusual-readings': {
+      const near = unusual.undecided.map(
+        (bolt) => `bolt ${bolt} read too near the end of its figure to tell`,
+      );
+      const above = unusual.above.map((bolt) => `bolt ${bolt} was once read above its figure`);
+      return `${names.joint(unusual.joint)}: ${listed([...near, ...above])}`;
+    }
     case 'unusual-carton':
       return `The carton came damaged: ${unusual.damage}`;
   }

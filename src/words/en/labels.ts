@@ -9,7 +9,7 @@ export const labels = {
     shop: 'Shop',
     places: 'Places',
     nobody: 'Nobody at the stand',
-    atStand: (name: string, stand: string) => `${name} at ${stand}`,
+    atStand: (stand: string) => `at ${stand}`,
     demo: 'Demo shop. Everything in it is invented.',
     opening: 'Opening the book',
     fillingDemo: (done: number, of: number) => `Setting up the demo shop, ${done} of ${of}`,
@@ -64,6 +64,12 @@ export const labels = {
   contents: {
     title: 'Check what came out of the box',
     how: 'Everything out, ticked against what should be there. What is missing stops only what needs it.',
+    caution:
+      'Mind staples, straps under tension and sharp edges; cut away from your hand and from the paint. A heavy bike takes two.',
+    note: 'Say more',
+    noteOn: (name: string) => `Say more about ${name.charAt(0).toLowerCase()}${name.slice(1)}`,
+    noteAsk: 'What is missing, or how it is damaged',
+    keepNote: 'Keep it with the part',
     parts: 'Parts',
     packing: 'Packing to set aside for the customer',
     papers: 'Papers',
@@ -108,6 +114,15 @@ export const labels = {
     zoneDone: (done: number, of: number) => `${done} of ${of}`,
     toDo: (count: number) => `${count} to do`,
     stale: 'stale',
+    aside: (count: number) => `${count} set aside`,
+    stepsOf: (zone: string) => `Steps: ${zone}`,
+    standings: {
+      done: 'done',
+      stale: 'stale',
+      reopened: 'reopened',
+      'set-aside': 'set aside',
+      'to-do': 'to do',
+    },
     staleBecause: (what: string, reason: string) =>
       `Stale: ${what} was disturbed (${reason}). Show it good again.`,
     reopenedBecause: (reason: string) => `Reopened: ${reason}`,
@@ -141,8 +156,10 @@ export const labels = {
     outside: (value: string, range: string) =>
       `${value} is outside ${range}. Put it right and measure again.`,
     unlimited: 'read the limit on the part',
-    recordValue: (value: string) => `Record ${value}`,
+    measureAsk: (unit: string) => `What did you measure, in ${unit}?`,
+    recordValue: (value: string) => (value === '' ? 'Record' : `Record ${value}`),
     other: 'Other value',
+    otherShort: 'Other',
   },
   torque: {
     enter: 'Enter the figure',
@@ -156,8 +173,13 @@ export const labels = {
     far: (usual: string) =>
       `This is far from what such a joint usually takes (${usual}). Read the part once more: the number, the point and the unit. In doubt, ask a senior mechanic or the maker.`,
     lastTime: (text: string) =>
-      `Same as on this model before: ${text}. Check that the part says so.`,
-    sameAsBefore: 'The part says the same',
+      `${text} on this model before. Look at this part: does it say the same?`,
+    confirmed: (made: string) => `Part says the same. ${made}`,
+    saysElse: 'The part says something else',
+    pickPrinted: 'Look at the part. Tap what it says:',
+    readPart: 'Look at the part, then at the maker’s document.',
+    somethingElse: 'Something else, or nothing',
+    nothingPrinted: 'Nothing is printed there',
     disagree:
       'The two units printed do not agree with each other. Choose the one you trust, or ask the maker.',
     document: 'From the maker’s document',

@@ -1,5 +1,6 @@
 /** Refusals from outside the job (disk, keys, files, tyres, logs), by their codes: what is in the way, and what to do. */
 
+import { toolRefusals } from './tool-board';
 import { figure, listed } from './writing';
 
 type Facts = Readonly<Record<string, unknown>>;
@@ -36,6 +37,8 @@ export const otherRefusals: Readonly<Record<string, (facts: Facts) => string>> =
   ...copies(),
   ...deliveries(),
   ...tyres(),
+  ...toolRefusals,
+  ...wrenches(),
   ...logs(),
 };
 
@@ -108,6 +111,26 @@ function deliveries(): typeof otherRefusals {
 /** Choices are never cut short: the right one may be the last. */
 function all(choices: unknown): string {
   return Array.isArray(choices) ? choices.join(', ') : text(choices);
+}
+
+const pointFaults: Readonly<Record<string, string>> = {
+  'beyond-scale': 'it lies beyond the scale',
+  deviation: 'no torque wrench is out by so much',
+  uncertainty: 'its uncertainty cannot be',
+};
+
+function wrenches(): typeof otherRefusals {
+  return {
+    'test-points-missing': () => 'Enter at least one test point from the certificate.',
+    'test-point-impossible': ({ at, because }) =>
+      `The test point at ${number(at)} cannot be right: ${pointFaults[text(because)] ?? 'a number is missing'}. Read it again.`,
+    'gaps-impossible': ({ because }) =>
+      because === 'too-few'
+        ? 'Measure the gap on both sides of the clamp first.'
+        : 'A gap is a length of 0 mm or more. Measure again.',
+    'period-backwards': ({ since, until }) =>
+      `The period from ${text(since)} to ${text(until)} ends before it begins. Look at the dates.`,
+  };
 }
 
 function tyres(): typeof otherRefusals {

@@ -53,6 +53,8 @@ export const refusals: Sentences<EngineRefusal> = {
   'already-signed-as-checked': () => 'The second check is signed already.',
   'builder-cannot-check': ({ person }, names) =>
     `${names.person(person)} worked on this bike, so someone else has to check it.`,
+  'apprentice-cannot-check': ({ person }, names) =>
+    `${names.person(person)} is still learning: the second check is for a mechanic or a supervisor.`,
   'supervisor-only': () => 'Only a supervisor may let a bike go with this. Ask one to step up.',
   'joint-unknown': () => 'This plan has no such joint.',
   'figure-missing': () => 'Enter the torque figure printed on the part first.',
@@ -79,6 +81,8 @@ export const refusals: Sentences<EngineRefusal> = {
   'plan-for-another-bike': () => 'The bike’s description changed meanwhile. Open the job again.',
   'part-unknown': ({ part }) => `The list has no part called ${part}.`,
   'step-unknown': ({ step }) => `The plan has no step called ${step}.`,
+  'point-needs-value': ({ point }, names) =>
+    `${names.point(point)} has a limit: measure it, and enter the value.`,
   'point-unknown': ({ point }) => `The route has no point called ${point}.`,
   'finding-unknown': () => 'There is no such finding.',
   'finding-already-closed': () => 'This finding is closed already.',
@@ -95,6 +99,12 @@ export const refusals: Sentences<EngineRefusal> = {
     `${measure}: ${figure(value)} ${unit} is outside ${range({ min, max })} ${unit}. Put it right and measure again.`,
   'reason-missing': () => 'Say why, in a few words.',
   'pass-out-of-turn': ({ expected }) => `Pass ${expected} comes next.`,
+  'reading-impossible': ({ bolt, text }) =>
+    `“${text}” is no reading of bolt ${bolt}. Take it back and read the wrench again.`,
+  'reading-outside-figure': ({ joint, turn, text, side }, names) =>
+    side === 'above'
+      ? `${names.joint(joint)}: bolt ${turn} of the order drawn read ${text}, surely above its figure. Loosen it, look at bolt and part for damage, bring it up again and read it.`
+      : `${names.joint(joint)}: bolt ${turn} of the order drawn read ${text}, surely below its figure. Bring it up and read it again.`,
   'nothing-named': () => 'Name at least one.',
   'signature-of-another-meaning': () => 'This signature says something else. Sign again.',
   'signature-name-missing': () => 'A signature needs a printed name.',

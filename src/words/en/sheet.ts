@@ -22,6 +22,8 @@ export const sheet = {
   source: 'where the figure comes from',
   setTo: 'set to',
   wrench: 'wrench',
+  read: (values: string) => `read ${values}`,
+  nearEnd: (value: string) => `${value} (near its end)`,
   others: (count: number) => `and ${count} lesser joints, kept in the record`,
   measured: 'Measured',
   looked: 'Looked at, front to rear',
@@ -46,6 +48,7 @@ export const sheet = {
   doubt: 'In doubt, do not ride: bring it in. The makers’ instructions come first.',
   kept: 'Kept for you',
   signatures: { built: 'built', checked: 'checked', received: 'received' },
+  from: (name: string) => `from ${name}`,
   erased: 'details erased on request',
   seal: (digest: string, entries: number) =>
     `Seal ${digest} · ${entries} entries · scan to check it has not been altered`,

@@ -1,4 +1,4 @@
-/** Labels of goods-in, the tool board, the records and the shop, in English. */
+/** Labels of goods-in, the records and the shop, in English. */
 
 export const shopLabels = {
   goodsIn: {
@@ -68,36 +68,6 @@ export const shopLabels = {
       'mountain-full-suspension': 'mountain, full suspension',
       bmx: 'BMX',
     } as Readonly<Record<string, string>>,
-  },
-  toolBoard: {
-    title: 'Tool board',
-    wrenches: 'Wrenches',
-    adapters: 'Adapters',
-    add: 'Add a wrench',
-    edit: 'Change',
-    empty: 'No wrenches yet. Add the ones on your board, with their calibration dates.',
-    name: 'Letter on the board',
-    description: 'What it is',
-    type: 'Type',
-    typeI: 'I · indicates (beam, dial, electronic)',
-    typeII: 'II · set beforehand (click, preset)',
-    class: 'Class',
-    lowest: 'Lowest marked value',
-    highest: 'Highest marked value',
-    increment: 'Step of the scale',
-    unit: 'Unit',
-    calibrated: 'Calibrated on',
-    due: 'Due on',
-    condition: 'Condition',
-    save: 'Save the wrench',
-    inService: 'in service',
-    dueText: (date: string) => `due ${date}`,
-    within: (percent: string) => `within ${percent} %`,
-    adapterLine: (offset: string, angle: string) => `${offset} mm offset, ${angle}°`,
-    caution:
-      'A wrench that was dropped, overloaded or repaired is not used until it has been calibrated.',
-    wrong:
-      'These values do not make a wrench: the lowest must lie below the highest, and the class must belong to the type.',
   },
   records: {
     title: 'Records',

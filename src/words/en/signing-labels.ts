@@ -7,6 +7,7 @@ export const signingLabels = {
     right: 'Right when',
     limit: 'Limit',
     good: 'Good',
+    lastMeasured: (value: string) => `Measured before: ${value}.`,
     adjusted: 'Adjusted, now good',
     wrong: 'Wrong',
     next: (name: string) => `next: ${name}`,
@@ -37,10 +38,11 @@ export const signingLabels = {
     open: 'open',
     caution:
       'If anything here can hurt someone, mark it stop-ride. In doubt, ask a senior mechanic or the maker.',
-    back: 'Point before',
+    back: 'Back',
     toStand: 'To the stand',
   },
   sign: {
+    meanings: { built: 'Built by', checked: 'Checked by' },
     builtTitle: 'Sign the build',
     builtMeans: 'I built this bike and everything in this record is as I did it.',
     builtButton: 'Sign as built',

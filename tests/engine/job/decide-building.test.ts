@@ -13,12 +13,13 @@ const known = doing(start, {
   figure: printedFigure(5, 6),
 });
 const fine = wrench({ increment: 0.1 });
-const pass = (pass: number, own = fine): Asked => ({
+const pass = (pass: number, own = fine): PassAsked => ({
   kind: 'make-pass',
   step: 'stem',
   pass,
   wrench: own,
 });
+type PassAsked = Extract<Asked, { kind: 'make-pass' }>;
 const usual = (acceptedBy?: string): Asked => ({
   kind: 'enter-figure',
   joint: 'stem-bolts',
@@ -45,6 +46,21 @@ describe('a joint', () => {
       step: 'stem',
       joint: 'stem-bolts',
     });
+  });
+
+  test('[J28] takes the figure with the pass that confirms it, and begins anew with another', () => {
+    const figure = printedFigure(5, 6);
+    const confirmed = doing(start, { ...pass(1), figure });
+    expect(figureFor(confirmed.state, 'stem-bolts')).toEqual(figure);
+    expect(confirmed.entries.slice(-2).map(({ event }) => event.kind)).toEqual([
+      'figure-entered',
+      'pass-made',
+    ]);
+    const other = doing(confirmed, { ...pass(1), figure: printedFigure(7, 8) });
+    expect(refusalOf(other, pass(3))).toMatchObject({ code: 'pass-out-of-turn', expected: 2 });
+    expect(refusalOf(start, { ...pass(1), figure: printedFigure(900, 901) }).code).toBe(
+      'figure-outside-wrench-range',
+    );
   });
 
   test.each<[situation: string, made: number, asked: number]>([

@@ -9,6 +9,7 @@ import {
   petra,
   refusalOf,
   signing,
+  type Who,
 } from '../../support/given-when-then';
 import {
   built,
@@ -80,6 +81,15 @@ describe('the second check', () => {
       code: 'builder-cannot-check',
       person: 'petra',
     });
+  });
+
+  test('[J16] is not made by an apprentice, unless a mechanic or supervisor as well', () => {
+    const learner: Who = { by: 'ines', roles: ['apprentice'] };
+    const refusal = { code: 'apprentice-cannot-check', person: 'ines' };
+    expect(refusalOf(signed, check, learner)).toEqual(refusal);
+    expect(refusalOf(signed, back, learner)).toEqual(refusal);
+    const both: Who = { by: 'ines', roles: ['apprentice', 'mechanic'] };
+    expect(() => doing(signed, check, both)).not.toThrow();
   });
 
   test('[J18] names what it sends back, with a reason', () => {

@@ -57,6 +57,15 @@ describe('a point that is wrong', () => {
     expect(isPointSettled(told.state, 'paint')).toBe(true);
   });
 
+  test('[J29] with a limit is good or adjusted only with a value; wrong needs none', () => {
+    const look = { kind: 'look-at-point', point: 'post-depth' } as const;
+    const needs = { code: 'point-needs-value', point: 'post-depth' };
+    expect(refusalOf(ready, { ...look, verdict: 'good' })).toEqual(needs);
+    expect(refusalOf(ready, { ...look, verdict: 'adjusted' })).toEqual(needs);
+    expect(() => doing(ready, { ...look, verdict: 'good', value: 80 })).not.toThrow();
+    expect(() => doing(ready, { ...look, verdict: 'wrong', finding: rub })).not.toThrow();
+  });
+
   test('[J10] may hold a measure outside its limits; one called good may not', () => {
     const look = { kind: 'look-at-point', point: 'post-depth', value: 40 } as const;
     expect(refusalOf(ready, { ...look, verdict: 'good' })).toMatchObject({

@@ -9,7 +9,17 @@ import {
   petra,
   sunniva,
 } from '../../support/given-when-then';
-import { built, frozen, handedOver, smallPlan, stepsDone, walked } from '../../support/small-job';
+import {
+  built,
+  contentsChecked,
+  frozen,
+  handedOver,
+  printedFigure,
+  smallPlan,
+  stepsDone,
+  walked,
+} from '../../support/small-job';
+import { wrench } from '../../support/wrenches';
 
 const whole = walked(built(opened(smallPlan)));
 const usual = figureSchema.parse({
@@ -111,4 +121,84 @@ test.each<[situation: string, job: Played, unusual: readonly Unusual[]]>([
   ],
 ])('[J24] lists for the second checker: %s', (_, { state }, unusual) => {
   expect(unusualIn(state)).toEqual(unusual);
+});
+
+/** Read bolt by bolt on a wrench that is within ± 4 %: 5.1 may be below 5, 6.3 is above 6 (guard band of ISO 14253-1). */
+function readings(last: readonly (readonly [bolt: number, value: number])[]): Played {
+  const fine = wrench({ increment: 0.1 });
+  const start = doing(stepsDone(contentsChecked(opened(smallPlan)), ['clamp']), {
+    kind: 'enter-figure',
+    joint: 'stem-bolts',
+    figure: printedFigure(5, 6),
+  });
+  return [1, 2, 3].reduce(
+    (job, pass) =>
+      doing(job, {
+        kind: 'make-pass',
+        step: 'stem',
+        pass,
+        wrench: fine,
+        readings: pass < 3 ? [] : last.map(([bolt, value]) => ({ bolt, value, text: `${value}` })),
+      }),
+    start,
+  );
+}
+
+test.each<
+  [
+    situation: string,
+    last: readonly (readonly [number, number])[],
+    told: readonly Partial<Unusual>[],
+  ]
+>([
+  [
+    'readings well inside',
+    [
+      [1, 5.5],
+      [2, 5.5],
+    ],
+    [],
+  ],
+  [
+    'a reading too near the end',
+    [
+      [1, 5.5],
+      [2, 5.1],
+    ],
+    [{ undecided: [2], above: [] }],
+  ],
+  [
+    'a bolt once read above',
+    [
+      [3, 6.3],
+      [3, 5.5],
+    ],
+    [{ undecided: [], above: [3] }],
+  ],
+  [
+    'a bolt that only took two pulls',
+    [
+      [3, 4.5],
+      [3, 5.5],
+    ],
+    [],
+  ],
+  [
+    'a bolt undecided first and inside at last',
+    [
+      [1, 5.1],
+      [1, 5.5],
+    ],
+    [],
+  ],
+])('[J35] tells the second checker of %s what there is to tell', (_, last, told) => {
+  const found = unusualIn(readings(last).state).filter(({ code }) => code === 'unusual-readings');
+  expect(found).toEqual(
+    told.map((one) => ({
+      code: 'unusual-readings',
+      step: 'stem',
+      joint: 'stem-bolts',
+      ...one,
+    })),
+  );
 });

@@ -200,7 +200,7 @@ describe('limits', () => {
 });
 
 describe('a description that no bike answers to', () => {
-  test('[P15] is refused with each pair of features that are at odds', () => {
+  test('[P18] is refused with each pair of features that are at odds', () => {
     const bike = bikeFrom(mountainBike, {
       gears: { drive: 'belt' },
       steering: { stem: 'quill' },
@@ -222,5 +222,31 @@ describe('a description that no bike answers to', () => {
         ],
       },
     });
+  });
+});
+
+describe('what a joint holds together', () => {
+  const rows = {
+    steps: [
+      { id: 'bar', joint: 'bar' },
+      { id: 'post', joint: 'post' },
+      { id: 'pedal', joint: 'pedal' },
+    ],
+    joints: [
+      { id: 'bar', clamps: ['steering.barMaterial'] },
+      { id: 'post', clamps: ['frame.material', 'seat.postMaterial'] },
+      { id: 'pedal' },
+    ],
+  };
+  const clampsOn = (bike: ReturnType<typeof bikeFrom>) =>
+    planOf(bike, rows).steps.map(({ joint }) => joint?.clamps);
+
+  test('[P15] is what the bike is described to be made of, and nothing where no question answers it', () => {
+    const bike = bikeFrom(mountainBike, {
+      frame: { material: 'titanium' },
+      steering: { barMaterial: 'carbon' },
+      seat: { postMaterial: 'unknown' },
+    });
+    expect(clampsOn(bike)).toEqual([['carbon'], ['titanium', 'unknown'], undefined]);
   });
 });

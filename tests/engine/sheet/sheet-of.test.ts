@@ -15,11 +15,15 @@ import {
 import {
   built,
   builtAndSigned,
+  contentsChecked,
   handedOver,
+  printedFigure,
   seedPlan,
   smallPlan,
+  stepDone,
   walked,
 } from '../../support/small-job';
+import { wrench } from '../../support/wrenches';
 
 function printed(job: Played, changes: Partial<SheetInput> = {}) {
   const sheet = sheetOf(inputOf(job, changes));
@@ -59,6 +63,39 @@ describe('joints', () => {
     });
     expect(joints.map(({ name }) => name)).toEqual(['the front-axle', 'the stem-bolts']);
     expect(otherJoints).toBe(1);
+  });
+
+  test('[S7] read bolt by bolt stand with the last reading of each, on the scale of their wrench', () => {
+    // 1 N·m = 8.850 745 8 lbf·in (NIST SP 811); ± 4 % round 5.1 N·m reaches below 5, the guard band of ISO 14253-1.
+    const inches = wrench({ id: 'inch', unit: 'lbf·in', lowest: 20, highest: 200, increment: 0.5 });
+    const start = doing(stepDone(contentsChecked(opened(smallPlan)), 'clamp'), {
+      kind: 'enter-figure',
+      joint: 'stem-bolts',
+      figure: printedFigure(5, 6),
+    });
+    const read = [
+      { bolt: 3, value: 5.5, text: '48.7' },
+      { bolt: 1, value: 6.4, text: '56.6' },
+      { bolt: 1, value: 5.1, text: '45.1' },
+    ];
+    const job = [1, 2, 3].reduce(
+      (before, pass) =>
+        doing(before, {
+          kind: 'make-pass',
+          step: 'stem',
+          pass,
+          wrench: inches,
+          ...(pass === 3 && { readings: read }),
+        }),
+      start,
+    );
+    const [stem] = printed(job).joints;
+    expect(stem?.readings?.map(({ bolt, judged }) => [bolt, judged])).toEqual([
+      [1, 'undecided'],
+      [3, 'inside'],
+    ]);
+    expect(stem?.readings?.[0]?.onScale).toBeCloseTo(5.1 * 8.8507458, 5);
+    expect(stem?.readings?.[1]?.onScale).toBeCloseTo(5.5 * 8.8507458, 5);
   });
 
   test.each<[bike: 'mountain' | 'town']>([['mountain'], ['town']])(
@@ -138,6 +175,16 @@ describe('the page', () => {
       one.meaning === 'received' ? { ...one, name: undefined } : one,
     );
     expect(erased).toEqual({ ...whole, signatures });
+  });
+
+  test('[S8] says who stands for the build, for the check, and for handing it over', () => {
+    const nameOf = (id: string) => `name of ${id}`;
+    const { signatures } = printed(sealed, { nameOf });
+    expect(signatures.map(({ meaning, from }) => [meaning, from])).toEqual([
+      ['built', undefined],
+      ['checked', undefined],
+      ['received', expect.stringMatching(/^name of /)],
+    ]);
   });
 
   test('[S6] carries the digest of the head of its log, and another one after an amendment', () => {

@@ -15,14 +15,18 @@ describe('property classes', () => {
     }
   });
 
-  test('[T20] A2 and A4 are stainless', () => {
+  test('[T20] A1, A2 and A4 are stainless', () => {
     expect(propertyClasses.filter((name) => strengthOf(name, 8).material === 'stainless')).toEqual([
+      'A1-50',
+      'A1-70',
+      'A1-80',
       'A2-50',
       'A2-70',
       'A2-80',
       'A4-50',
       'A4-70',
       'A4-80',
+      'A4-100',
     ]);
   });
 

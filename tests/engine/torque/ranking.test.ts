@@ -20,13 +20,13 @@ const board = [large, dropped, preset, overdue, beam, middle, small];
 const idsOf = (ranked: ReturnType<typeof rankWrenches>) => ranked.map(({ wrench: { id } }) => id);
 
 describe('rankWrenches', () => {
-  // all set 5 but the beam, set 6 or 4: ±4 % leaves more room than ±6 %; a preset tool is in the middle of its scale
+  // all set 5 but the beam, set 6 or 4, and leave ample room; a preset tool is in the middle of its scale, 5 is low on 2–25
   test('[T16] those that can come first, by room inside the figure, then by place on the scale', () => {
     const ranked = rankWrenches(faceplate, board, TODAY);
     expect(idsOf(ranked)).toEqual([
-      'middle',
       'preset',
       'small',
+      'middle',
       'beam',
       'dropped',
       'large',
@@ -79,10 +79,61 @@ describe('rankWrenches', () => {
   test.each<[situation: string, figure: object, best: string]>([
     ['a maximum: the one that comes nearest under it', { max: newtonMetres(5) }, 'small'],
     ['a minimum: the one that stays nearest over it', { min: newtonMetres(5) }, 'small'],
-    ['a single value: the one that strays least', { target: newtonMetres(5) }, 'middle'],
+    ['a single value: one made for it', { target: newtonMetres(5) }, 'preset'],
+    ['a narrow range: room before place', { min: newtonMetres(5), max: newtonMetres(6) }, 'middle'],
     ['a high figure', { min: newtonMetres(35), max: newtonMetres(40) }, 'large'],
   ])('[T16] %s', (_, figure, best) => {
     expect(idsOf(rankWrenches(figure, board, TODAY))[0]).toBe(best);
+  });
+
+  describe('the unit that is printed', () => {
+    const inches = wrench({ id: 'inches', unit: 'lbf·in', lowest: 20, highest: 70, increment: 1 });
+    const metric = wrench({ id: 'metric', lowest: 2, highest: 14, increment: 0.5 });
+    const marked = (printed: string) => ({
+      ...faceplate,
+      source: { kind: 'part', printed } as const,
+    });
+    const best = (figure: Parameters<typeof rankWrenches>[0]) =>
+      idsOf(rankWrenches(figure, [inches, metric], TODAY))[0];
+
+    // 44 lbf·in is 4.971 N·m ± 6 %, the metric one is set to 5 ± 4 %: each leaves over a quarter of the range
+    test('[T16] a wrench in another unit is not preferred for a sliver of room', () => {
+      expect(best(faceplate)).toBe('metric');
+      expect(best(marked('4-6 Nm'))).toBe('metric');
+      expect(best(marked('who knows'))).toBe('metric');
+      expect(best({ ...faceplate, source: { kind: 'usual' } })).toBe('metric');
+      const [, other] = rankWrenches(faceplate, [inches, metric], TODAY);
+      expect(other?.reasons).toEqual([
+        'keeps-the-joint-inside',
+        'middle-of-its-scale',
+        'in-another-unit',
+      ]);
+    });
+
+    test('[T16] where the part is marked in that unit it is', () => {
+      expect(best(marked('35-53 in-lb'))).toBe('inches');
+      const both = rankWrenches(marked('4-6 Nm (35-53 in-lb)'), [inches, metric], TODAY);
+      expect(both.every(({ reasons }) => !reasons.includes('in-another-unit'))).toBe(true);
+    });
+
+    test('[T16] room that is worth something comes before the unit', () => {
+      const narrow = { min: newtonMetres(5.25), max: newtonMetres(6) };
+      const fine = wrench({
+        id: 'fine',
+        unit: 'lbf·in',
+        lowest: 20,
+        highest: 170,
+        increment: 1,
+        certificate: { deviation: 0.01 },
+      });
+      const ranked = rankWrenches(narrow, [metric, fine], TODAY);
+      expect(idsOf(ranked)).toEqual(['fine', 'metric']);
+      expect(ranked[1]?.reasons).toEqual([
+        'keeps-the-joint-inside',
+        'middle-of-its-scale',
+        'little-room',
+      ]);
+    });
   });
 
   test('[T16] alike in all else, the id decides', () => {

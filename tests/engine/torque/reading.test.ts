@@ -97,6 +97,77 @@ describe('judgeReading', () => {
   });
 });
 
+describe('a reading that was shown', () => {
+  const range = limitsOf({ min: 4, max: 6 });
+
+  // 5.76 at ±4 % just keeps to 6; shown to a tenth it may be 5.81
+  test.each<[reading: number, halfStep: number, verdict: ReadingVerdict]>([
+    [5.76, 0, 'inside'],
+    [5.7, 0.05, 'inside'],
+    [5.8, 0.05, 'undecided'],
+    [6.2, 0.05, 'undecided'],
+    [6.25, 0.005, 'outside'],
+    [6.25, 0.05, 'undecided'],
+    [6.3, 0.05, 'outside'],
+    [4.2, 0.05, 'undecided'],
+    [4.2, 0.04, 'inside'],
+    [0.4, 0.5, 'undecided'],
+  ])('[T19] %d, rounded by %d at most, is %s', (reading, halfStep, verdict) => {
+    const read = { figure: range, wrench: wrench(), reading: newtonMetres(reading), halfStep };
+    expect(judgeReading(read)).toBe(verdict);
+    if (verdict === 'inside') expect(probabilityInside(read)).toBe(1);
+    if (verdict === 'outside') expect(probabilityInside(read)).toBe(0);
+  });
+
+  // a transducer with u = 0.1 N·m: U = 0.2; at 5.9 one standard uncertainty is left, Φ(1)
+  test.each<[reading: number, verdict: ReadingVerdict, probability: number]>([
+    [5, 'inside', 1],
+    [5.8, 'inside', 0.9772499],
+    [5.9, 'undecided', 0.8413447],
+    [6.1, 'undecided', 0.1586553],
+    [6.21, 'outside', 0.0178644],
+    [3.79, 'outside', 0.0178644],
+  ])('[T19, T30] %d with an uncertainty of its own is %s', (reading, verdict, probability) => {
+    const read = {
+      figure: range,
+      wrench: wrench(),
+      reading: newtonMetres(reading),
+      uncertainty: { distribution: 'normal', standard: 0.1 } as const,
+    };
+    expect(judgeReading(read)).toBe(verdict);
+    expect(probabilityInside(read)).toBeCloseTo(probability, 6);
+  });
+
+  test('[T7, T19, T30] the adapter stretches the uncertainty as it does the reading', () => {
+    const double = { grip: millimetres(100), offset: millimetres(100), angle: 0 };
+    const read = { figure: range, wrench: wrench(), reading: newtonMetres(2.9), adapter: double };
+    const normal = { distribution: 'normal', standard: 0.05 } as const;
+    expect(judgeReading({ ...read, uncertainty: normal })).toBe('inside');
+    expect(probabilityInside({ ...read, uncertainty: normal })).toBeCloseTo(0.9772499, 6);
+    const even = { distribution: 'rectangular', halfWidth: 0.2 } as const;
+    expect(judgeReading({ ...read, uncertainty: even })).toBe('undecided');
+    expect(probabilityInside({ ...read, uncertainty: even })).toBeCloseTo(0.75, 9);
+    expect(judgeReading({ ...read, uncertainty: { ...even, halfWidth: 0.1 } })).toBe('inside');
+  });
+
+  test('[T19, T30] a single value is met when the reading may be it', () => {
+    const uncertainty = { distribution: 'rectangular', halfWidth: 0.1 } as const;
+    const five = limitsOf({ target: 5 });
+    const read = { figure: five, wrench: wrench(), uncertainty };
+    expect(judgeReading({ ...read, reading: newtonMetres(5.1) })).toBe('inside');
+    expect(probabilityInside({ ...read, reading: newtonMetres(5.1) })).toBe(1);
+    expect(judgeReading({ ...read, reading: newtonMetres(5.11) })).toBe('outside');
+    expect(probabilityInside({ ...read, reading: newtonMetres(5.11) })).toBe(0);
+  });
+
+  test('[T4, T19] a certificate moves what a reading stands for', () => {
+    const readsHigh = wrench({ certificate: { points: [{ at: 5, deviation: 0.05 }] } });
+    const judge = (reading: number) =>
+      judgeReading({ figure: range, wrench: readsHigh, reading: newtonMetres(reading) });
+    expect([4.19, 4.21, 6.29, 6.31].map(judge)).toEqual(['outside', 'inside', 'inside', 'outside']);
+  });
+});
+
 describe('probabilityInside', () => {
   test.each<[figure: Numbers, reading: number, probability: number | undefined]>([
     [{ min: 4, max: 6 }, 5, 1],

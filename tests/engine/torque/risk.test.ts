@@ -3,6 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Demand } from '../../../src/engine/torque/demand';
+import { plusMinus } from '../../../src/engine/torque/deviation-curve';
 import { riskOutside } from '../../../src/engine/torque/risk';
 import { newtonMetres } from '../../../src/engine/units';
 
@@ -31,7 +32,7 @@ describe('riskOutside', () => {
     ['a single value missed', { kind: 'single', target: newtonMetres(5) }, 5.5, 0.04, 1],
     ['a single value missed below', { kind: 'single', target: newtonMetres(5) }, 4.5, 0.04, 1],
   ])('[T14] %s', (_, demand, indicated, deviation, risk) => {
-    expect(riskOutside(demand, indicated, deviation)).toBeCloseTo(risk, 5);
+    expect(riskOutside(demand, indicated, plusMinus(deviation), deviation)).toBeCloseTo(risk, 5);
   });
 
   test('[T14] it is the share of evenly spread deviations that miss the range (JCGM 100:2008, 4.3.7)', () => {
@@ -48,7 +49,12 @@ describe('riskOutside', () => {
             const actual = indicated / (1 + found);
             if (actual < 5 - width / 2 || actual > 5 + width / 2) outside += 1;
           }
-          const risk = riskOutside(range(5 - width / 2, 5 + width / 2), indicated, deviation);
+          const risk = riskOutside(
+            range(5 - width / 2, 5 + width / 2),
+            indicated,
+            plusMinus(deviation),
+            deviation,
+          );
           expect(Math.abs(risk - outside / steps)).toBeLessThanOrEqual(2 / steps);
         },
       ),

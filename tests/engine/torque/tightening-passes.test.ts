@@ -30,6 +30,8 @@ describe('tighteningPasses', () => {
     ['ring', 5, ['rising', 'full', 'last round']],
     ['ring', 6, ['rising', 'full', 'last round']],
     ['ring', 12, ['rising', 'full', 'last round']],
+    ['opposed', 2, ['full', 'last round']],
+    ['opposed', 1, ['full']],
   ])('[T18] a %s of %d', (shape, bolts, kinds) => {
     expect(kindsOf({ shape, bolts })).toEqual(kinds);
   });

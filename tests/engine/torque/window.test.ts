@@ -2,11 +2,14 @@
 
 import { describe, expect, test } from 'vitest';
 import type { Demand } from '../../../src/engine/torque/demand';
-import { printedLimits, settingWindow } from '../../../src/engine/torque/window';
+import { plusMinus } from '../../../src/engine/torque/deviation-curve';
+import { printedLimits, settingWindow, wantedSetting } from '../../../src/engine/torque/window';
 import { newtonMetres } from '../../../src/engine/units';
 
 const five = newtonMetres(5);
 const six = newtonMetres(6);
+
+const stretch = { from: 0, to: Infinity, atFrom: plusMinus(0.04), atTo: plusMinus(0.04) };
 
 describe('settingWindow', () => {
   // by hand from set/(1 + a) and set/(1 − a), a = 4 %
@@ -18,13 +21,14 @@ describe('settingWindow', () => {
     [{ kind: 'minimum', min: six }, 1, 6.24, 9, 6.24],
     [{ kind: 'minimum', min: six }, 2, 3.12, 4.5, 3.12],
     [{ kind: 'single', target: five }, 1, 4.8, 5.2, 5],
-    [{ kind: 'single', target: five, max: newtonMetres(5.2) }, 1, 4.8, 4.992, 5],
-    [{ kind: 'single', target: five, min: newtonMetres(4.9) }, 1, 5.096, 5.2, 5],
+    [{ kind: 'single', target: five, max: newtonMetres(5.2) }, 1, 4.8, 4.992, 4.992],
+    [{ kind: 'single', target: five, min: newtonMetres(4.9) }, 1, 5.096, 5.2, 5.096],
   ])('[T9] %o with factor %d', (demand, factor, from, to, wanted) => {
-    const window = settingWindow(demand, 0.04, factor);
+    const task = { demand, factor, tolerance: 0.04 };
+    const window = settingWindow(task, stretch);
     expect(window.from).toBeCloseTo(from, 9);
     expect(window.to).toBeCloseTo(to, 9);
-    expect(window.wanted).toBeCloseTo(wanted, 9);
+    expect(wantedSetting(task, stretch, window)).toBeCloseTo(wanted, 9);
   });
 });
 

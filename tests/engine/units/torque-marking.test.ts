@@ -39,6 +39,14 @@ describe('one unit', () => {
     ['.5 Nm', { target: 0.5 }],
     ['0,125 Nm', { target: 0.125 }],
     ['3.125 Nm', { target: 3.125 }],
+    ['5 N・m', { target: 5 }],
+    ['5 newton mètres', { target: 5 }],
+    ['5 Н·м', { target: 5 }],
+    ['Tighten to 5 Nm', { target: 5 }],
+    ['Recommended torque: 5 Nm', { target: 5 }],
+    ['Anzugsmoment 5 Nm', { target: 5 }],
+    ['T = 5 Nm', { target: 5 }],
+    ['5 Nm each', { target: 5 }],
   ])('[U3] a single value: %s', (text, figure) => {
     expect(read(text).figure).toEqual(figure);
   });
@@ -64,6 +72,21 @@ describe('one unit', () => {
     ['max 6 min 4 Nm'],
     ['min 4 Nm / max 6 Nm'],
     ['≥4 ≤6 Nm'],
+    ['4～6 N・m'],
+    ['４〜６Ｎ・ｍ'],
+    ['4 à 6 Nm'],
+    ['4 tot 6 Nm'],
+    ['between 4 and 6 Nm'],
+    ['from 4 to 6 Nm'],
+    ['from 4 Nm to 6 Nm'],
+    ['min 4 / max 6 Nm'],
+    ['min. 4, max. 6 N·m'],
+    ['4 Nm (min) 6 Nm (max)'],
+    ['4 (min.) - 6 (max.) Nm'],
+    ['4 min - 6 max Nm'],
+    ['6 Nm max / 4 Nm min'],
+    ['four to six newton metres'],
+    ['M5: 4-6 Nm'],
   ])('[U4] a range: %s', (text) => {
     expect(read(text).figure).toEqual({ min: 4, max: 6 });
   });
@@ -81,6 +104,17 @@ describe('one unit', () => {
     ['do not exceed 5 Nm'],
     ['5 Nm max'],
     ['5 max. Nm'],
+    ['5Nm MAX'],
+    ['5 Nm (max)'],
+    ['5 Nm or less'],
+    ['not more than 5 Nm'],
+    ['no more than 5 Nm'],
+    ['not to exceed 5 Nm'],
+    ['at most 5 Nm'],
+    ['less than 5 Nm'],
+    ['Max. torque: 5 Nm'],
+    ['T25 MAX 5Nm'],
+    ['max five newton metres'],
   ])('[U4] a maximum: %s', (text) => {
     expect(read(text).figure).toEqual({ max: 5 });
   });
@@ -95,6 +129,9 @@ describe('one unit', () => {
     ['> 4 Nm'],
     ['at least 4 Nm'],
     ['4 Nm min'],
+    ['4 Nm (min.)'],
+    ['4 Nm or more'],
+    ['not less than 4 Nm'],
   ])('[U4] a minimum: %s', (text) => {
     expect(read(text).figure).toEqual({ min: 4 });
   });
@@ -110,12 +147,34 @@ describe('one unit', () => {
     ['8 Nm ± 1', { min: 7, target: 8, max: 9 }],
     ['3,3 ± 0,1 Nm', { min: 3.2, target: 3.3, max: 3.4 }],
     ['5 Nm (max 6 Nm)', { target: 5, max: 6 }],
+    ['5.5±0.5 N.m', { min: 5, target: 5.5, max: 6 }],
+    ['8 Nm ± 10 percent', { min: 7.2, target: 8, max: 8.8 }],
+    ['5 N·m +0/−1', { min: 4, target: 5, max: 5 }],
+    ['5 N·m -1/+0', { min: 4, target: 5, max: 5 }],
+    ['5 N·m +1 -0.5', { min: 4.5, target: 5, max: 6 }],
+    ['5 N·m −0.5, +1', { min: 4.5, target: 5, max: 6 }],
+    ['5 +1/-0 Nm', { min: 5, target: 5, max: 6 }],
+    ['5 +1/0 Nm', { min: 5, target: 5, max: 6 }],
+    ['5 (+1/−0) Nm', { min: 5, target: 5, max: 6 }],
+    ['5 Nm (−0/+1)', { min: 5, target: 5, max: 6 }],
+    ['5 Nm (±0.5 Nm)', { min: 4.5, target: 5, max: 5.5 }],
+    ['5 Nm [+/- 0.5]', { min: 4.5, target: 5, max: 5.5 }],
+    ['5 Nm +1 Nm/-0.5 Nm', { min: 4.5, target: 5, max: 6 }],
+    ['8 Nm +10%/-5%', { min: 7.6, target: 8, max: 8.8 }],
+    ['8 Nm -5% +10%', { min: 7.6, target: 8, max: 8.8 }],
   ])('[U4] a value with a tolerance or a limit: %s', (text, figure) => {
     expect(read(text).figure).toEqual(figure);
   });
 
   test.each<[text: string, unit: TorqueUnit, value: number, inNewtonMetres: number]>([
     ['44 in-lbs', 'lbf·in', 44, 4.9713],
+    ['44 in/lbs', 'lbf·in', 44, 4.9713],
+    ['44 in. lbs', 'lbf·in', 44, 4.9713],
+    ['44 lb.-in.', 'lbf·in', 44, 4.9713],
+    ['44 inch pounds', 'lbf·in', 44, 4.9713],
+    ['35 ft/lb', 'lbf·ft', 35, 47.4536],
+    ['35 ft-lbs', 'lbf·ft', 35, 47.4536],
+    ['60 kilogram force centimetres', 'kgf·cm', 60, 5.884],
     ['44 in.lb', 'lbf·in', 44, 4.9713],
     ['44 in·lbs.', 'lbf·in', 44, 4.9713],
     ['44 inlb', 'lbf·in', 44, 4.9713],
@@ -145,6 +204,66 @@ describe('one unit', () => {
   });
 });
 
+describe('beside and spoken', () => {
+  test.each<[text: string, target: number]>([
+    ['M5 5Nm', 5],
+    ['M5x0.8 5Nm', 5],
+    ['M5×0,8: 5 Nm', 5],
+    ['M6×1 10 Nm', 10],
+    ['M6x1.0 - 10 Nm', 10],
+    ['M12x1.5 12 Nm', 12],
+    ['M2.5 1 Nm', 1],
+    ['4 × M5, 5 Nm', 5],
+    ['5 Nm (M5)', 5],
+    ['(M5) 5 Nm', 5],
+    ['T25 6 Nm', 6],
+    ['M5 T25: 6 Nm', 6],
+  ])('[U13] what stands beside the figure is no part of it: %s', (text, target) => {
+    const { figure, printed } = read(text);
+    expect(figure).toEqual({ target });
+    expect(printed[0]?.text).toMatch(/^\d+ ?Nm$/);
+  });
+
+  test.each<[text: string, target: number]>([
+    ['five newton metres', 5],
+    ['Twelve Nm', 12],
+    ['twenty-two Nm', 22],
+    ['thirty five Nm', 35],
+    ['six point five newton metres', 6.5],
+    ['zero point seven five Nm', 0.75],
+    ['four and a half Nm', 4.5],
+    ['one hundred Nm', 100],
+    ['a hundred and ten Nm', 110],
+    ['one hundred twenty-five Nm', 125],
+    ['nineteen newton meters', 19],
+    ['ninety-nine Nm', 99],
+  ])('[U14] spoken: %s', (text, target) => {
+    expect(read(text).figure).toEqual({ target });
+  });
+
+  test('[U14] every whole number up to 199 is read as it is said', () => {
+    const small =
+      'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(
+        ' ',
+      );
+    const tens = 'twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
+    for (let n = 1; n < 200; n += 1) {
+      const rest = n % 100;
+      const said =
+        rest < 20
+          ? small[rest]
+          : `${tens[Math.floor(rest / 10) - 2]}${rest % 10 === 0 ? '' : `-${small[rest % 10]}`}`;
+      const hundred = rest === 0 ? 'one hundred' : `one hundred and ${said}`;
+      expect(read(`${n < 100 ? said : hundred} Nm`).figure?.target).toBe(n);
+    }
+  });
+
+  test('[U14] a spoken number is as coarse as it is said', () => {
+    expect(read('five newton metres, forty-four inch pounds').disagree).toBe(false);
+    expect(read('five point zero newton metres, forty-six inch pounds').disagree).toBe(true);
+  });
+});
+
 describe('two units', () => {
   test.each<[text: string, figure: Limits, units: TorqueUnit[]]>([
     ['5-6 N.m (44-53 in.lb)', { min: 5, max: 6 }, ['N·m', 'lbf·in']],
@@ -156,6 +275,12 @@ describe('two units', () => {
     ['min 4 Nm (35 in-lb) max 6 Nm (53 in-lb)', { min: 4, max: 6 }, ['N·m', 'lbf·in']],
     ['5 Nm ± 10% (44 in-lb)', { min: 4.5, target: 5, max: 5.5 }, ['N·m', 'lbf·in']],
     ['12.5 lbf·ft (17 N·m)', { target: 17 }, ['lbf·ft', 'N·m']],
+    ['max 5Nm/44in-lbs', { max: 5 }, ['N·m', 'lbf·in']],
+    ['5.0 N·m {51 kgf·cm}', { target: 5 }, ['N·m', 'kgf·cm']],
+    ['4-6NM/35-53IN.LBS', { min: 4, max: 6 }, ['N·m', 'lbf·in']],
+    ['5 Nm ± 1 (35–53 in-lb)', { min: 4, target: 5, max: 6 }, ['N·m', 'lbf·in']],
+    ['5 Nm +1/-0 (44 +9/-0 in-lb)', { min: 5, target: 5, max: 6 }, ['N·m', 'lbf·in']],
+    ['5 Nm or less (44 in/lbs)', { max: 5 }, ['N·m', 'lbf·in']],
   ])('[U5, U10] %s', (text, figure, units) => {
     const marking = read(text);
     expect(marking.disagree).toBe(false);
@@ -201,6 +326,9 @@ describe('two units', () => {
     ['min 5 Nm (max 44 in-lb)'],
     ['5 Nm ± 10% (max 44 in-lb)'],
     ['5 Nm / 8 Nm'],
+    ['5 Nm 6 Nm'],
+    ['5.0 Nm / 5.1 Nm'],
+    ['5.0 Nm +1.0/-0 (44 +0/-9 in-lb)'],
     ['4-6 Nm (5 Nm)'],
     ['5 Nm (max 4 Nm)'],
     ['min 6 Nm / max 4 Nm'],
@@ -209,6 +337,12 @@ describe('two units', () => {
     expect(marking.disagree).toBe(true);
     expect(marking).not.toHaveProperty('figure');
     expect(marking.printed).toHaveLength(2);
+  });
+
+  test('[U6] one figure printed twice in one unit, once coarser, is one figure', () => {
+    expect(read('5 Nm / 5.2 Nm').disagree).toBe(false);
+    expect(read('5 Nm / 5.6 Nm').disagree).toBe(true);
+    expect(read('5 Nm = 5.0 N·m')).toMatchObject({ disagree: false, figure: { target: 5 } });
   });
 
   // 5.5 N·m is 48.68 lbf·in: 5 N·m may be up to 5.5, 49 lbf·in down to 48.5 (5.480 N·m); 50 only to 49.5 (5.593)
@@ -235,7 +369,30 @@ describe('refused', () => {
     ['5 kg', 'kg'],
     ['5 lb', 'lb'],
     ['5 nmax', 'nmax'],
-    ['M5 8 Nm', 'M5'],
+    ['M5-8 Nm', '-'],
+    ['M5x8 Nm', 'M5x8'],
+    ['M5', 'M5'],
+    ['T26 8 Nm', 'T26'],
+    ['A2-70 8 Nm', 'A2'],
+    ['4 mm hex 8 Nm', 'mm'],
+    ['~5 Nm', '~'],
+    ['5 Nm +1', '5 Nm +1'],
+    ['5 Nm +1/+2', '5 Nm +1/+2'],
+    ['5 Nm -1/-2', '5 Nm -1'],
+    ['5 Nm +1/2', '5 Nm +1/2'],
+    ['5 Nm (±1', '5 Nm (±1'],
+    ['5 Nm +1 in-lb/-0', '5 Nm +1 in-lb/-0'],
+    ['5 Nm +0/-5', '5 Nm +0/-5'],
+    ['between 4 Nm', 'between 4 Nm'],
+    ['4 (min) - 6 (min) Nm', '4 (min) - 6 (min) Nm'],
+    ['4-6 Nm or less', '4-6 Nm'],
+    ['5 lb/in', 'lb'],
+    ['5 N/m', 'N'],
+    ['5 daN·m', 'daN'],
+    ['500 N·cm', 'N'],
+    ['5 ½ Nm', '⁄'],
+    ['five hundred Nm', 'five'],
+    ['fives Nm', 'fives'],
     ['about 5 Nm', 'about'],
     ['5 Nm!', '!'],
     ['1.2.3 Nm', '1.2.3'],
@@ -272,6 +429,8 @@ describe('refused', () => {
     ['max. 5', 'max. 5'],
     ['8 ± 10%', '8 ± 10%'],
     ['5 Nm (44)', '44'],
+    ['4 and 6 Nm', '4'],
+    ['4/6 Nm', '4'],
     ['5 N·m2', '2'],
   ])('[U8] “%s” lacks a unit at “%s”', (text, part) => {
     expect(parseTorqueMarking(text)).toEqual({
@@ -294,6 +453,7 @@ describe('refused', () => {
     const scrap = fc.constantFrom(
       ...['5', '6', '0', '3,5', '1,000', ' ', '-', '–', '±', '%', 'max', 'min.', '(', ')', '/'],
       ...['Nm', 'N·m', 'in.lb', 'ft-lb', 'kgf·cm', 'to', '≤', '.', ',', 'torque', 'x'],
+      ...['+', '+1/-0', '(max)', ' or less', 'between ', ' and ', 'M5 ', 'T25', 'five ', '{', '}'],
     );
     const text = fc.oneof(
       fc.string(),

@@ -1,0 +1,68 @@
+/** What is to be said of a wrench on the board: whether it may be used, and what stands in the way. */
+
+import {
+  classDeviation,
+  OPERATIONS_BETWEEN_CALIBRATIONS,
+  permissibleDeviation,
+  readyWrench,
+  type Wrench,
+} from '../../engine/torque';
+import { daysBetween, needsCalibration, type WrenchTool } from '../../state';
+import { words } from '../../words';
+
+export interface WrenchStanding {
+  readonly isFit: boolean;
+  readonly isRetired: boolean;
+  /** The sentence that counts; the others explain it. */
+  readonly first: string;
+  readonly more: readonly string[];
+}
+
+export function standingOf(tool: WrenchTool, today: string): WrenchStanding {
+  const { wrench, history = [] } = tool;
+  const { condition, dueOn } = wrench;
+  const ready = readyWrench(wrench, today);
+  const isRetired = condition === 'retired';
+  const isFit = ready.ok;
+  if (!ready.ok && ready.refusal.code === 'wrench-not-in-service') {
+    const changed = history.findLast((note) => note.kind === 'condition');
+    const name = sentence(words.toolBoard.conditionNames[condition]);
+    const first =
+      changed?.to === condition ? words.toolBoard.since(name, words.date(changed.on)) : name;
+    const more = !isRetired && needsCalibration(tool) ? [words.toolBoard.untilCalibrated] : [];
+    return { isFit, isRetired, first, more };
+  }
+  if (!ready.ok && ready.refusal.code === 'calibration-overdue') {
+    const first =
+      ready.refusal.because === 'date'
+        ? words.toolBoard.overdue(words.date(dueOn), daysBetween(dueOn, today))
+        : words.toolBoard.worn(OPERATIONS_BETWEEN_CALIBRATIONS);
+    return { isFit, isRetired, first, more: [words.toolBoard.untilCalibrated] };
+  }
+  const first = words.toolBoard.dueIn(words.date(dueOn), daysBetween(today, dueOn));
+  return { isFit, isRetired, first, more: [] };
+}
+
+export function rangeText({ lowest, highest, unit }: Wrench): string {
+  const { figure } = words.writing;
+  return lowest === highest
+    ? `${figure(lowest, 2)} ${unit}`
+    : words.torque.range(figure(lowest, 2), figure(highest, 2), unit);
+}
+
+export function toleranceText(wrench: Wrench): string {
+  const percent = (fraction: number) => words.writing.figure(fraction * 100);
+  return wrench.certificate === undefined
+    ? words.toolBoard.within(percent(classDeviation(wrench)))
+    : words.toolBoard.byCertificate(percent(permissibleDeviation(wrench)));
+}
+
+export function percentText(fraction: number): string {
+  const percent = words.writing.figure(Math.abs(fraction) * 100, 2);
+  if (Number(percent) === 0) return '0 %';
+  return `${fraction < 0 ? '−' : '+'}${percent} %`;
+}
+
+function sentence(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
