@@ -3,6 +3,8 @@
 import type { JobRow, Tool } from '../storage/contract';
 import type { RowsStore } from './rows-store';
 
+type CountedRow = Pick<JobRow, 'wrenchDays'>;
+
 /** How often a wrench was used from a day on, and on that day alone. */
 export interface Counted {
   readonly since: number;
@@ -10,18 +12,16 @@ export interface Counted {
 }
 
 export function operationsCounted(
-  rows: readonly Pick<JobRow, 'wrenchDays'>[],
+  rows: readonly CountedRow[],
   wrench: string,
   day: string,
 ): Counted {
   let since = 0;
   let onTheDay = 0;
-  for (const { wrenchDays } of rows) {
-    for (const [id, on, operations] of wrenchDays) {
-      if (id !== wrench || on < day) continue;
-      since += operations;
-      if (on === day) onTheDay += operations;
-    }
+  for (const [id, on, operations] of rows.flatMap(({ wrenchDays }) => wrenchDays)) {
+    if (id !== wrench || on < day) continue;
+    since += operations;
+    if (on === day) onTheDay += operations;
   }
   return { since, onTheDay };
 }
@@ -32,15 +32,35 @@ export function operationsCounted(
  */
 export function withCountedOperations(
   tools: readonly Tool[],
-  rows: readonly Pick<JobRow, 'wrenchDays'>[],
+  rows: readonly CountedRow[],
 ): readonly Tool[] {
+  const since = countedSince(tools, rows);
   return tools.map((tool) => {
     if (tool.kind !== 'wrench') return tool;
     const { wrench, countedBefore = 0 } = tool;
-    const { since } = operationsCounted(rows, wrench.id, wrench.calibratedOn);
-    const operations = (wrench.operations ?? 0) + Math.max(0, since - countedBefore);
-    return { ...tool, wrench: { ...wrench, operations } };
+    const counted = Math.max(0, (since.get(wrench.id) ?? 0) - countedBefore);
+    return { ...tool, wrench: { ...wrench, operations: (wrench.operations ?? 0) + counted } };
   });
+}
+
+/** By wrench, from the day of its calibration on; once through the rows, because this follows every tap. */
+function countedSince(
+  tools: readonly Tool[],
+  rows: readonly CountedRow[],
+): ReadonlyMap<string, number> {
+  const days = new Map(
+    tools.flatMap((tool) =>
+      tool.kind === 'wrench' ? [[tool.wrench.id, tool.wrench.calibratedOn] as const] : [],
+    ),
+  );
+  const counts = new Map<string, number>();
+  for (const { wrenchDays } of rows) {
+    for (const [id, on, operations] of wrenchDays) {
+      const day = days.get(id);
+      if (day !== undefined && on >= day) counts.set(id, (counts.get(id) ?? 0) + operations);
+    }
+  }
+  return counts;
 }
 
 /** Tells of the tools whenever they or what was counted of them changes, and of nothing else the rack does. */
@@ -50,19 +70,19 @@ export function watchCountedTools(
 ): (onRows: (rows: readonly Tool[]) => void) => () => void {
   return (onRows) => {
     let tools: readonly Tool[] | undefined;
-    let told = '';
+    let told: string | undefined;
     const tell = () => {
       const { loaded, rows } = rack.getState();
       if (tools === undefined || !loaded) return;
       const counted = withCountedOperations(tools, rows);
-      const now = JSON.stringify(counted);
+      const now = counted.map((tool) => tool.kind === 'wrench' && tool.wrench.operations).join();
       if (now === told) return;
       told = now;
       onRows(counted);
     };
     const stopTools = watch((rows) => {
       tools = rows;
-      told = '';
+      told = undefined;
       tell();
     });
     const stopRack = rack.subscribe(tell);

@@ -43,12 +43,14 @@ test('a wrench found out of tolerance cannot go on as it came, and names the bik
   await typePoints(came, { 2: '1.7', '8.4': '7.1', 14: '12' });
   await expect(came.getByText(words.calibration.verdict.outside)).toHaveCount(3);
   await expect(page.getByRole('alert')).toContainText('Outside ± 4 % at 2 N·m, 8.4 N·m and 14 N·m');
-  await expect(page.getByText(words.calibration.asItIs, { exact: true })).toHaveCount(0);
+  await expect(page.getByText(words.calibration.goings['as-it-is'], { exact: true })).toHaveCount(
+    0,
+  );
   const keep = page.getByRole('button', { name: words.calibration.keep });
   await keep.tap();
   await expect(page.getByText(words.calibration.choose)).toBeVisible();
 
-  await page.getByText(words.calibration.adjusted).tap();
+  await page.getByText(words.calibration.goings.adjusted).tap();
   await page.getByRole('button', { name: words.calibration.howQuick[0], exact: true }).tap();
   const left = page.getByRole('region', { name: words.calibration.left });
   await typePoints(left, { 2: '2.01', '8.4': '8.42', 14: '14.1' });

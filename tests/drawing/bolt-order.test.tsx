@@ -29,6 +29,7 @@ describe('the order of the bolts, drawn', () => {
     ['line', 3],
     ['rectangle', 6],
     ['pair', 2],
+    ['opposed', 2],
   ] as const)('every bolt of a %s of %d has one turn, and no two bolts touch', (shape, count) => {
     const turns = turnsOf({ shape, bolts: count });
     expect([...turns].map(Number).sort((a, b) => a - b)).toEqual(

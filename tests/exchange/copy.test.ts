@@ -11,9 +11,25 @@ beforeAll(async () => {
   demo = createTestApp();
   must(await demo.app.openDemoShop());
   await settled();
+  await noteOfEachKind(demo);
   must(await demo.app.saveCopy());
   text = demo.saved[0]?.content ?? '';
 }, 30_000); // a whole demo, perhaps beside other tests
+
+/** A wrench found out and adjusted with a bike called back, one that is away, and an adapter that has retired. */
+async function noteOfEachKind({ app }: TestApp): Promise<void> {
+  app.session.getState().come('petra');
+  const days = { on: '2026-11-25', dueOn: '2027-11-25' };
+  const found = [{ at: 14, deviation: 0.07, uncertainty: 0.005 }];
+  const adjusted = { how: 'Adjusted', points: [{ at: 14, deviation: 0.001 }] };
+  must(await app.calibrate({ wrench: 'B', ...days, reference: 'Q-1', found, adjusted }));
+  const gone = app.rack.getState().rows.find(({ status }) => status === 'handed-over');
+  const call = { wrench: 'B', doubt: '0', joints: [{ joint: 'saddle-clamp' }], text: 'Called.' };
+  must(await app.callBack({ ...call, job: gone?.job ?? '' }));
+  must(await app.changeCondition({ wrench: 'C', to: 'away', on: days.on, reason: 'Lent out' }));
+  must(await app.retireAdapter('crowfoot-10', true));
+  await settled();
+}
 
 interface LooseCopy {
   readonly jobs: { readonly entries: { readonly event: Record<string, unknown> }[] }[];
@@ -64,6 +80,7 @@ describe('a copy', () => {
     expect(after.customers).toEqual(before.customers);
     expect(after.blobs).toEqual(before.blobs);
     expect(after.plans).toEqual(before.plans);
+    expect(after.tools).toEqual(before.tools);
   });
 
   test('does not go into a shop that has jobs', async () => {

@@ -38,9 +38,10 @@ describe.each(records)('%s', (_, record) => {
     expect(replay(entries).opened?.plan).toBe(digestOf(plan));
   });
 
-  test('folds to the same sheet', () => {
+  test('folds to a sheet that still says everything it said', () => {
     expect(statusOf(replay(entries, plan))).toBe('handed-over');
-    expect(sheetToday(record)).toEqual(sheet);
+    // A later release may say more from the same log, never less and never otherwise.
+    expect(sheetToday(record)).toMatchObject(sheet as object);
   });
 
   test('folds to the same sheet in any order, with duplicates', () => {

@@ -84,6 +84,9 @@ export type WrenchTooCoarse = {
   readonly deviation: number;
   /** The largest deviation with which some setting would do; only for a figure with two limits. */
   readonly neededDeviation?: number;
+  /** The settings of which one would do, in the wrench's own unit; only where its scale is to blame. */
+  readonly neededFrom?: number;
+  readonly neededTo?: number;
   readonly leastRisky: SetPoint;
 };
 export type SetPointRefusal =
@@ -105,10 +108,8 @@ function settingFor(
   const open = stretches
     .map((stretch) => ({ stretch, window: settingWindow(task, stretch) }))
     .filter(({ window }) => window.from <= window.to * (1 + DUST));
-  const needed = neededSettings(
-    task,
-    open.map(({ window }) => window),
-  );
+  const keeping = hullOf(open.map(({ window }) => window));
+  const needed = neededSettings(task, keeping);
   const side = beyondScale(needed, wrench);
   if (side !== undefined) return outsideRange(side, needed, wrench);
   const covering = open
@@ -117,19 +118,22 @@ function settingFor(
     .filter((outcome) => isCovered(outcome, task));
   const best = leastBy(lowFirst(covering), (outcome) => awayFromAim(outcome, task));
   if (best !== undefined) return ok(planned(best, task, wrench, true));
-  return tooCoarse(task, stretches, wrench, open.length === 0);
+  return tooCoarse(task, stretches, wrench, keeping);
 }
 
 /** The settings the figure asks for: those that keep it, or what its limits come to when none do; a single value itself. */
-function neededSettings({ demand, factor }: Task, open: readonly SettingWindow[]): SettingWindow {
+function neededSettings({ demand, factor }: Task, keeping: SettingWindow | undefined) {
   if (demand.kind === 'single') return { from: demand.target / factor, to: demand.target / factor };
-  if (open.length > 0) {
-    const from = Math.min(...open.map((window) => window.from));
-    return { from, to: Math.max(...open.map((window) => window.to)) };
-  }
+  if (keeping !== undefined) return keeping;
   const { min, max } = printedLimits(demand);
   const { from, to } = openEnd(demand, factor);
   return { from: Math.max(from, min / factor), to: Math.min(to, max / factor) };
+}
+
+function hullOf(windows: readonly SettingWindow[]): SettingWindow | undefined {
+  if (windows.length === 0) return undefined;
+  const from = Math.min(...windows.map((window) => window.from));
+  return { from, to: Math.max(...windows.map((window) => window.to)) };
 }
 
 /** On which side the needed settings miss the scale altogether; a single value itself must lie on the scale. */
@@ -141,19 +145,26 @@ function beyondScale({ from, to }: SettingWindow, wrench: Wrench): 'below' | 'ab
 
 function outsideRange(
   side: 'below' | 'above',
-  { from, to }: SettingWindow,
-  { id, lowest, highest, unit }: Wrench,
+  needed: SettingWindow,
+  wrench: Wrench,
 ): Refused<FigureOutsideWrenchRange> {
+  const { id, lowest, highest, unit } = wrench;
   return refuse<FigureOutsideWrenchRange>({
     code: 'figure-outside-wrench-range',
     wrench: id,
     side,
-    neededFrom: newtonMetresTo(newtonMetres(from), unit),
-    neededTo: newtonMetresTo(newtonMetres(to), unit),
+    ...inItsUnit(needed, wrench),
     lowest,
     highest,
     unit,
   });
+}
+
+function inItsUnit({ from, to }: SettingWindow, { unit }: Wrench) {
+  return {
+    neededFrom: newtonMetresTo(newtonMetres(from), unit),
+    neededTo: newtonMetresTo(newtonMetres(to), unit),
+  };
 }
 
 /** Between two turning points the risk only rises or only falls, so the least lies next to one of them. */
@@ -161,7 +172,7 @@ function tooCoarse(
   task: Task,
   stretches: readonly Stretch[],
   wrench: Wrench,
-  isTooWide: boolean,
+  keeping: SettingWindow | undefined,
 ): Refused<WrenchTooCoarse> {
   const { demand } = task;
   const outcomes = stretches
@@ -176,11 +187,12 @@ function tooCoarse(
   return refuse<WrenchTooCoarse>({
     code: 'wrench-too-coarse',
     wrench: wrench.id,
-    because: isTooWide ? 'deviation' : 'scale',
+    because: keeping === undefined ? 'deviation' : 'scale',
     deviation: leastRisky.deviation,
     ...(demand.kind === 'range'
       ? { neededDeviation: (demand.max - demand.min) / (demand.max + demand.min) }
       : {}),
+    ...(keeping === undefined ? {} : inItsUnit(keeping, wrench)),
     leastRisky,
   });
 }

@@ -32,7 +32,8 @@ export function groupsOf<Unit extends string>(
     }
     const cursor = new Cursor(tokens, at);
     const limits = readLimits(cursor);
-    const part = text.slice(tokens[at]?.start, tokens[Math.max(at, cursor.at - 1)]?.end);
+    const start = closesBeforeItsUnit(cursor, tokens[at - 1]) ? at - 1 : at;
+    const part = text.slice(tokens[start]?.start, tokens[Math.max(at, cursor.at - 1)]?.end);
     if (limits === undefined || !isSound(limits)) return notUnderstood(text, part);
     const [unit, other] = cursor.units;
     if (other !== undefined) return notUnderstood(text, part);
@@ -45,6 +46,15 @@ export function groupsOf<Unit extends string>(
 
 function isBetweenFigures(token: Token<string> | undefined): boolean {
   return token?.kind === 'break' || token?.kind === 'open' || token?.kind === 'close';
+}
+
+/** `(5-6) N·m`: the unit stands behind the bracket. */
+function closesBeforeItsUnit(cursor: Cursor<string>, before: Token<string> | undefined): boolean {
+  const isOutside = before?.kind === 'open' && cursor.units.length === 0;
+  if (!isOutside || !cursor.nextIs('close') || !cursor.nextIs('unit', 1)) return false;
+  cursor.take('close');
+  cursor.skipUnit();
+  return true;
 }
 
 function unitMissing(text: string, part: string): Refused<UnitMissing> {

@@ -47,7 +47,7 @@ export type MarkingNotUnderstood = {
 
 const number = /\d+(?:[.,]\d+)*|\.\d+/y;
 const filler =
-  /\s+|\b(?:tightening|recommended|nominal|torque|inflate\s+to|inflate|inflation|pressure|tyre|tire)\b:?/iy;
+  /\s+|\b(?:tightening|recommended|nominal|torque|inflate\s+to|inflate|inflation|pressure|tyre|tire)\b(?:\s?[:=])?/iy;
 const letter = /\p{L}/uy;
 const word = /[\p{L}\p{N}.,]*[\p{L}\p{N}]|./uy;
 
@@ -57,7 +57,7 @@ const least = 'min(?:imum|imal|i)?(?![a-z])\\.?|(?:not|no) less than\\b|at least
 
 /** A bound may stand in brackets of its own: `4 N·m (min)`. */
 const bound = (words: string, trailing: string) =>
-  new RegExp(`(?:${words}|${trailing})|\\(\\s*(?:${words})\\s*\\)`, 'iy');
+  new RegExp(`(?:${words})(?:\\s?[:=]|\\s+of\\b)?|${trailing}|\\(\\s*(?:${words})\\s*\\)`, 'iy');
 
 const binders: readonly { readonly pattern: RegExp; readonly piece: Piece<never> }[] = [
   { pattern: /±|\+\s*\/\s*[-–−]|\+-/y, piece: { kind: 'plus-minus' } },

@@ -52,7 +52,7 @@ export function readMarking<Quantity extends number, Unit extends string>(
   if (!read.ok) return refuse({ ...read.refusal, text });
   const groups = joined(withInheritedBounds(read.value));
   const printed = groups.map((group) => printedOf(group, family));
-  const disagree = groups.some((group) => !agrees(group, groups[0] ?? group, family.from));
+  const disagree = groups.some((group) => !agrees(groups[0] ?? group, group, family.from));
   const chosen = printed.find((one) => one.unit === family.base) ?? printed[0];
   return ok({
     ...(chosen === undefined || disagree ? {} : { figure: chosen.inBaseUnit }),
@@ -120,8 +120,10 @@ function agrees<Unit extends string>(
   const sameShape = limitNames.every((name) => (a[name] === undefined) === (b[name] === undefined));
   const bothAim = a.target !== undefined && b.target !== undefined;
   const bothSpan = [a.min, a.max, b.min, b.max].every((limit) => limit !== undefined);
+  const saysLess =
+    a.unit === b.unit && limitNames.every((name) => b[name] === undefined || a[name] !== undefined);
   return (
-    (sameShape || bothAim || bothSpan) &&
+    (sameShape || bothAim || bothSpan || saysLess) &&
     limitNames.every((name) => meet(a[name], a.unit, b[name], b.unit, from))
   );
 }

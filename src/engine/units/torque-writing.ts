@@ -29,7 +29,7 @@ export const torqueSpellings: readonly Spelling<TorqueUnit>[] = [
 ];
 
 /** A metric thread, how many of them, and the bit that turns them are printed beside the figure and are none of it. */
-const thread = String.raw`(?:\d+\s?[x×]\s?)?m\d{1,2}(?:[.,]5)?(?:\s?[x×]\s?(?:[0-3][.,]\d{1,2}|[.,]\d{1,2}|[1-3](?![\d.,])))?(?![\p{L}\d])(?:\s+[-–—](?=\s)|\s?:)?`;
+const thread = String.raw`(?:\d+\s?[x×]\s?)?m\d{1,2}(?:[.,]5)?(?:\s?[x×]\s?(?:[0-3][.,]\d{1,2}|[.,]\d{1,2}|[1-3](?![\d.,])))?(?![\p{L}\d])(?:\s+(?:bolts?|screws?)\b)?(?:\s+[-–—](?=\s)|\s?:)?`;
 const starBit = String.raw`t(?:6|7|8|9|10|15|20|25|27|30|40|45|50|55)(?![\p{L}\d.,])(?:\s?:)?`;
 const naming = String.raw`tighten(?:\s+to)?\b|each\b|anzugs(?:dreh)?moment\b:?|drehmoment\b:?|(?:tq|md|ma|t)\s?[=:]`;
 

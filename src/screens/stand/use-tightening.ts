@@ -101,9 +101,12 @@ export function useTightening(shown: ShownJob, step: PlanStep): Tightening {
         onPress: () => show('wrench'),
       };
     const isLast = next.pass.pass === next.of;
-    const made = isLast
-      ? clickedLabel(layoutOf(step)?.bolts ?? 1)
-      : words.torque.risen(next.pass.pass);
+    const made =
+      readings.rows.length > 0
+        ? words.reading.record(readings.rows.length)
+        : isLast
+          ? clickedLabel(layoutOf(step)?.bolts ?? 1)
+          : words.torque.risen(next.pass.pass);
     return {
       label: unread === undefined ? made : words.torque.confirmed(made),
       detail: isLast

@@ -35,8 +35,8 @@ export function BikeRow({ bike, onCall }: BikeRowProps) {
               ? reachBack.noCustomer
               : [customer.name, customer.contact].filter(Boolean).join(', '))}
         </p>
-        {calledBack.map(({ by, at }) => (
-          <p key={at.claimed}>
+        {calledBack.map(({ by, at, text }) => (
+          <p key={`${at.claimed} ${text}`}>
             <strong>
               {reachBack.calledBack(
                 person(by),

@@ -2,51 +2,65 @@
 
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import { type WrenchTool, yearAfter } from '../../state';
+import { useStore } from 'zustand';
+import type { WrenchTool } from '../../state';
 import { words } from '../../words';
 import { useApp } from '../app-context';
 import { SomebodyFirst } from '../hands';
-import { ActionBar, Button, Checks, Choice, Notice, Page, TextField } from '../parts';
+import { ActionBar, Button, Choice, Notice, Page, TextField, Working } from '../parts';
 import { routes } from '../routes';
 import styles from './calibration.module.css';
-import { judged as judge, proposedPoints, type Way } from './calibration-draft';
+import { judged as judge } from './calibration-draft';
+import { type CalibrationForm, draftKey, emptyForm, formFrom, goings } from './calibration-form';
 import { CalibrationPoints } from './calibration-points';
 import { CalibrationVerdict } from './calibration-verdict';
+import { CertificateFields } from './certificate-fields';
 import { WithWrench } from './wrench-page';
 
 export function CalibrationPage({ id }: { readonly id: string }) {
+  const loaded = useStore(useApp().session, (session) => session.loaded);
+  if (!loaded)
+    return (
+      <Page title={words.calibration.title(id)}>
+        <Working>{words.app.opening}</Working>
+      </Page>
+    );
   return <WithWrench id={id}>{(tool) => <CalibrationOf key={id} tool={tool} />}</WithWrench>;
 }
 
-type GoesOn = 'as-it-is' | 'adjusted' | 'away' | 'retired';
+/** Typed at a desk with a telephone ringing: what stands there is kept until it is saved or given up. */
+function useForm({ wrench }: WrenchTool) {
+  const app = useApp();
+  const key = draftKey(wrench.id);
+  const draft = useStore(app.session, ({ drafts }) => drafts[key]);
+  const form = formFrom(draft, emptyForm(wrench, app.clock.today()));
+  const change = (part: Partial<CalibrationForm>) =>
+    app.session.getState().draft(key, JSON.stringify({ ...form, ...part }));
+  return { form, change, forget: () => app.session.getState().draft(key, '') };
+}
 
 function CalibrationOf({ tool }: { readonly tool: WrenchTool }) {
   const app = useApp();
   const [, go] = useLocation();
   const { wrench } = tool;
   const { calibration } = words;
-  const [on, setOn] = useState(app.clock.today());
-  const [dueOn, setDue] = useState(yearAfter(app.clock.today()));
-  const [reference, setReference] = useState('');
-  const [gives, setGives] = useState<'points' | 'passed'>('points');
-  const [way, setWay] = useState<Way>('true');
-  const [extras, setExtras] = useState<readonly 'uncertainty'[]>([]);
-  const [found, setFound] = useState(() => proposedPoints(wrench));
-  const [left, setLeft] = useState(() => proposedPoints(wrench));
-  const [chosen, choose] = useState<GoesOn>();
-  const [how, setHow] = useState('');
+  const { form, change, forget } = useForm(tool);
   const [problem, setProblem] = useState<string>();
-
-  const asFound = gives === 'points' ? judge(wrench, found, way) : undefined;
+  const asFound = form.gives === 'points' ? judge(wrench, form.found, form.way) : undefined;
   const isOutside = asFound?.result?.within === false;
-  const goesOn = chosen === 'as-it-is' && isOutside ? undefined : chosen;
-  const asLeft = goesOn === 'adjusted' ? judge(wrench, left, way) : undefined;
-  const pointsProps = { wrench, way, withUncertainty: extras.includes('uncertainty') };
+  const goesOn = form.goesOn === 'as-it-is' && isOutside ? undefined : form.goesOn;
+  const asLeft = goesOn === 'adjusted' ? judge(wrench, form.left, form.way) : undefined;
+  const pointsProps = { wrench, way: form.way, withUncertainty: form.withUncertainty };
 
+  const leave = () => {
+    forget();
+    go(routes.wrench(wrench.id));
+  };
   const save = async () => {
     if (asFound?.isComplete === false || asLeft?.isComplete === false)
       return setProblem(calibration.incomplete);
     if (goesOn === undefined) return setProblem(calibration.choose);
+    const { on, dueOn, reference, how } = form;
     const kept = await app.calibrate({
       wrench: wrench.id,
       on,
@@ -57,7 +71,7 @@ function CalibrationOf({ tool }: { readonly tool: WrenchTool }) {
       ...((goesOn === 'away' || goesOn === 'retired') && { outOfService: goesOn }),
     });
     if (!kept.ok) return setProblem(words.refusal({ ...kept.refusal }));
-    go(routes.wrench(wrench.id));
+    leave();
   };
 
   return (
@@ -65,7 +79,7 @@ function CalibrationOf({ tool }: { readonly tool: WrenchTool }) {
       title={calibration.title(wrench.id)}
       bar={
         <ActionBar
-          aside={[{ label: words.app.cancel, onPress: () => go(routes.wrench(wrench.id)) }]}
+          aside={[{ label: words.app.cancel, onPress: leave }]}
           action={{
             label: calibration.keep,
             detail: calibration.keepDetail,
@@ -75,73 +89,14 @@ function CalibrationOf({ tool }: { readonly tool: WrenchTool }) {
       }
     >
       <SomebodyFirst />
-      <section className={styles.section}>
-        <h2>{calibration.certificate}</h2>
-        <div className={styles.fields}>
-          <TextField
-            label={calibration.on}
-            type="date"
-            value={on}
-            onChange={(date) => {
-              setOn(date);
-              if (date !== '') setDue(yearAfter(date));
-            }}
-          />
-          <TextField
-            label={calibration.dueOn}
-            hint={calibration.dueHint}
-            type="date"
-            value={dueOn}
-            onChange={setDue}
-          />
-          <TextField
-            label={calibration.reference}
-            value={reference}
-            onChange={setReference}
-            maxLength={60}
-          />
-        </div>
-        <Choice
-          label={calibration.values}
-          value={gives}
-          onChange={setGives}
-          options={[
-            { value: 'points', label: calibration.withPoints },
-            {
-              value: 'passed',
-              label: calibration.passedOnly,
-              detail: calibration.passedOnlyDetail,
-            },
-          ]}
-        />
-        {gives === 'points' && (
-          <>
-            <Choice
-              label={calibration.way}
-              hint={way === 'true' ? calibration.asTrueHint : calibration.asDeviationHint}
-              value={way}
-              onChange={setWay}
-              options={[
-                { value: 'true', label: calibration.asTrue },
-                { value: 'deviation', label: calibration.asDeviation },
-              ]}
-            />
-            <Checks
-              label={words.toolBoard.uncertainty}
-              values={extras}
-              onChange={setExtras}
-              options={[{ value: 'uncertainty', label: calibration.withUncertainty }]}
-            />
-          </>
-        )}
-      </section>
+      <CertificateFields form={form} onChange={change} />
       {asFound !== undefined && (
         <>
           <CalibrationPoints
             title={calibration.found}
             {...pointsProps}
-            points={found}
-            onChange={setFound}
+            points={form.found}
+            onChange={(found) => change({ found })}
           />
           <CalibrationVerdict judged={asFound} wrench={wrench} />
         </>
@@ -149,24 +104,20 @@ function CalibrationOf({ tool }: { readonly tool: WrenchTool }) {
       <Choice
         label={calibration.goesOn}
         value={goesOn}
-        onChange={choose}
-        options={goingOn(isOutside)}
+        onChange={(chosen) => change({ goesOn: chosen })}
+        options={goings
+          // A wrench that came outside cannot go on as it came.
+          .filter((value) => !isOutside || value !== 'as-it-is')
+          .map((value) => ({ value, label: calibration.goings[value] }))}
       />
       {asLeft !== undefined && (
         <>
-          <TextField label={calibration.how} value={how} onChange={setHow} maxLength={200} />
-          <div className={styles.quick}>
-            {calibration.howQuick.map((quick) => (
-              <Button key={quick} pressed={how === quick} onPress={() => setHow(quick)}>
-                {quick}
-              </Button>
-            ))}
-          </div>
+          <WhatWasDone how={form.how} onChange={(how) => change({ how })} />
           <CalibrationPoints
             title={calibration.left}
             {...pointsProps}
-            points={left}
-            onChange={setLeft}
+            points={form.left}
+            onChange={(left) => change({ left })}
           />
           <CalibrationVerdict judged={asLeft} wrench={wrench} isLeft />
         </>
@@ -180,14 +131,23 @@ function CalibrationOf({ tool }: { readonly tool: WrenchTool }) {
   );
 }
 
-/** A wrench that came outside cannot go on as it came. */
-function goingOn(isOutside: boolean) {
+interface WhatWasDoneProps {
+  readonly how: string;
+  readonly onChange: (how: string) => void;
+}
+
+function WhatWasDone({ how, onChange }: WhatWasDoneProps) {
   const { calibration } = words;
-  const all = [
-    { value: 'as-it-is', label: calibration.asItIs },
-    { value: 'adjusted', label: calibration.adjusted },
-    { value: 'away', label: calibration.away },
-    { value: 'retired', label: calibration.retired },
-  ] as const;
-  return all.filter(({ value }) => !isOutside || value !== 'as-it-is');
+  return (
+    <div className={styles.done}>
+      <TextField label={calibration.how} value={how} onChange={onChange} maxLength={200} />
+      <div className={styles.quick}>
+        {calibration.howQuick.map((quick) => (
+          <Button key={quick} pressed={how === quick} onPress={() => onChange(quick)}>
+            {quick}
+          </Button>
+        ))}
+      </div>
+    </div>
+  );
 }

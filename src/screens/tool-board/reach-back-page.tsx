@@ -196,11 +196,13 @@ function DealtWith({
     <section className={styles.section}>
       <h2>{reachBack.dealtWith}</h2>
       <ul className={styles.notes}>
-        {notes.map(({ job, by, at, how }) => {
+        {notes.map(({ job, by, at, how, joints }) => {
           const frame = rack.find((row) => row.job === job)?.frameNumber ?? job;
           const line = how === 'record-amended' ? reachBack.dealtWithLine : reachBack.reopenedLine;
           return (
-            <li key={`${job} ${at.claimed}`}>{line(frame, person(by), words.date(at.claimed))}</li>
+            <li key={`${job} ${at.claimed} ${joints.join()}`}>
+              {line(frame, person(by), words.date(at.claimed))}
+            </li>
           );
         })}
       </ul>

@@ -12,14 +12,15 @@ export function WrenchHistory({ tool }: { readonly tool: WrenchTool }) {
   const { history = [] } = tool;
   const { person } = useNames(undefined);
   const rack = useStore(useApp().rack, ({ rows }) => rows);
+  const placed = history.map((note, place) => ({ note, place })).reverse();
   const frameOf = (job: string) => rack.find((row) => row.job === job)?.frameNumber ?? job;
   return (
     <section className={styles.section}>
       <h2>{words.toolBoard.history}</h2>
       {history.length === 0 && <Empty>{words.toolBoard.noHistory}</Empty>}
       <ol className={styles.history} reversed>
-        {[...history].reverse().map((note) => (
-          <li key={`${note.at.claimed} ${note.kind}`} className={styles.note}>
+        {placed.map(({ note, place }) => (
+          <li key={place} className={styles.note}>
             <p className={styles.by}>
               {words.toolBoard.noteBy(
                 person(note.by),

@@ -6,11 +6,12 @@ import {
   type CertificatePoint,
   type JudgedAgain,
   judgeAgain,
+  planSetPoint,
   reachBack,
   type WrenchUse,
 } from '../../../src/engine/torque';
 import { millimetres, newtonMetres } from '../../../src/engine/units';
-import { wrench } from '../../support/wrenches';
+import { TODAY, wrench } from '../../support/wrenches';
 
 const range = { min: newtonMetres(4), max: newtonMetres(6) };
 const readsHigh: CertificatePoint[] = [
@@ -115,6 +116,72 @@ describe('judgeAgain', () => {
     const setPoint = newtonMetres(5);
     expect(judgeAgain({ figure: range, wrench: certified, setPoint, found }).verdict).toBe(
       'outside',
+    );
+  });
+});
+
+describe('judgeAgain, against counting', () => {
+  const spread = fc.double({ min: -0.2, max: 0.2, noNaN: true });
+
+  test('[T27] inside when no true torque within what was found leaves the figure, outside when every one does', () => {
+    const found = fc.record({
+      deviation: spread,
+      uncertainty: fc.double({ min: 0.001, max: 0.05, noNaN: true }),
+    });
+    const limits = fc.tuple(spread, spread).map(([a, b]) => ({
+      min: newtonMetres(10 * (1 + Math.min(a, b))),
+      max: newtonMetres(10 * (1 + Math.max(a, b)) + 0.01),
+    }));
+    fc.assert(
+      fc.property(found, limits, ({ deviation, uncertainty }, figure) => {
+        const again = judgeAgain({
+          figure,
+          wrench: wrench(),
+          setPoint: newtonMetres(10),
+          found: [{ at: 10, deviation, uncertainty }],
+        });
+        const steps = 1000;
+        const truths = Array.from(
+          { length: steps + 1 },
+          (_, step) => 10 / (1 + deviation - uncertainty + (2 * uncertainty * step) / steps),
+        );
+        expect(again.low).toBeCloseTo(Math.min(...truths), 9);
+        expect(again.high).toBeCloseTo(Math.max(...truths), 9);
+        const outside = truths.filter(
+          (truth) => truth < figure.min - 1e-9 || truth > figure.max + 1e-9,
+        ).length;
+        if (again.verdict === 'inside') expect(outside).toBe(0);
+        if (again.verdict === 'outside') expect(outside).toBe(steps + 1);
+        expect(Math.abs((again.probabilityOutside ?? 0) - outside / (steps + 1))).toBeLessThan(
+          0.003,
+        );
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test('[T9, T27] a joint planned by a certificate stays inside when a calibration finds the same again', () => {
+    const points = fc.array(
+      fc.record({
+        at: fc.integer({ min: 2, max: 25 }),
+        deviation: spread,
+        uncertainty: fc.constant(0.01),
+      }),
+      { minLength: 1, maxLength: 4 },
+    );
+    const middles = fc.double({ min: 3, max: 20, noNaN: true });
+    fc.assert(
+      fc.property(points, middles, (found, middle) => {
+        const figure = { min: newtonMetres(middle * 0.8), max: newtonMetres(middle * 1.2) };
+        const tool = wrench({ certificate: { points: found } });
+        const planned = planSetPoint({ figure, wrench: tool, on: TODAY });
+        if (!planned.ok) return;
+        const { setPoint, jointLow, jointHigh } = planned.value;
+        const again = judgeAgain({ figure, wrench: wrench(), setPoint, found });
+        expect(again).toMatchObject({ verdict: 'inside', probabilityOutside: 0 });
+        expect(again.low).toBeCloseTo(jointLow, 9);
+        expect(again.high).toBeCloseTo(jointHigh, 9);
+      }),
     );
   });
 });

@@ -61,4 +61,25 @@ describe('riskOutside', () => {
       { numRuns: 60 },
     );
   });
+
+  // by hand: true torques from 5/1.05 = 4.762 to 5/1.01 = 4.950; a limit of 4.85 is a deviation of 3.093 %, 1.907 of 4 parts below
+  test('[T14] a band that lies to one side is counted as it lies', () => {
+    const band = { low: 0.01, high: 0.05 };
+    expect(riskOutside(range(4.85, 6), 5, band, 0.04)).toBeCloseTo(0.4768, 4);
+    expect(riskOutside(range(4, 4.85), 5, band, 0.04)).toBeCloseTo(0.5232, 4);
+    expect(riskOutside(range(4.95, 6), 5, band, 0.04)).toBeCloseTo(0.99747, 4);
+    expect(riskOutside(range(4, 4.7), 5, band, 0.04)).toBe(1);
+    expect(riskOutside(range(4.7, 5), 5, band, 0.04)).toBe(0);
+  });
+
+  test('[T12, T14] a single value is met by the likeliest torque within the tolerance, or by the band itself', () => {
+    const known = { low: 0.05, high: 0.05 };
+    const five: Demand = { kind: 'single', target: newtonMetres(5) };
+    expect(riskOutside(five, 5.25, known, 0)).toBe(0);
+    expect(riskOutside(five, 5.3, known, 0)).toBe(1);
+    expect(riskOutside(five, 5.3, known, 0.01)).toBe(0);
+    expect(riskOutside(five, 5.2, known, 0.01)).toBe(0);
+    expect(riskOutside(five, 5.1, known, 0.01)).toBe(1);
+    expect(riskOutside(five, 5.3, { low: 0, high: 0.1 }, 0)).toBe(0);
+  });
 });

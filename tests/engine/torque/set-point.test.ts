@@ -162,6 +162,26 @@ describe('planSetPoint refuses', () => {
     expect(planned.refusal.leastRisky.riskOutside).toBeCloseTo(risk, 5);
   });
 
+  // ±4 %: from 5.1 × 1.04 to 5.7 × 0.96, in lbf·in the same; a single value from 5.25 × 0.96 to 5.25 × 1.04 is 5.04 to 5.46
+  test.each<[situation: string, Numbers, Partial<Wrench>, from: number, to: number]>([
+    ['a range', { min: 5.1, max: 5.7 }, { increment: 1 }, 5.304, 5.472],
+    ['a scale in lbf·in', { min: 5.1, max: 5.7 }, { ...inchPounds, increment: 20 }, 46.944, 48.431],
+    ['a single value', { target: 5.25 }, {}, 5.04, 5.46],
+  ])(
+    '[T14] %s between two settings: the refusal names the settings that would do',
+    (_, figure, own, from, to) => {
+      const planned = plan(figure, own);
+      if (planned.ok || planned.refusal.code !== 'wrench-too-coarse') throw new Error('');
+      expect(planned.refusal.neededFrom).toBeCloseTo(from, 3);
+      expect(planned.refusal.neededTo).toBeCloseTo(to, 3);
+    },
+  );
+
+  test('[T14] a wrench too far out names no settings, for none would do', () => {
+    const planned = plan({ min: 5, max: 5.5 }, small);
+    expect(planned.ok || planned.refusal).not.toHaveProperty('neededFrom');
+  });
+
   test.each<[situation: string, Numbers, Partial<Wrench>, Adapter | undefined, code: string]>([
     ['no number', {}, {}, undefined, 'figure-empty'],
     ['a contradiction', { min: 6, max: 4 }, {}, undefined, 'figure-contradicts-itself'],

@@ -87,6 +87,9 @@ describe('one unit', () => {
     ['6 Nm max / 4 Nm min'],
     ['four to six newton metres'],
     ['M5: 4-6 Nm'],
+    ['(4-6) Nm'],
+    ['[4~6]Nm'],
+    ['4-6 Nm, max. 6 Nm'],
   ])('[U4] a range: %s', (text) => {
     expect(read(text).figure).toEqual({ min: 4, max: 6 });
   });
@@ -114,6 +117,9 @@ describe('one unit', () => {
     ['less than 5 Nm'],
     ['Max. torque: 5 Nm'],
     ['T25 MAX 5Nm'],
+    ['max: 5 Nm'],
+    ['max. torque = 5 Nm'],
+    ['maximum of 5 Nm'],
     ['max five newton metres'],
   ])('[U4] a maximum: %s', (text) => {
     expect(read(text).figure).toEqual({ max: 5 });
@@ -213,6 +219,7 @@ describe('beside and spoken', () => {
     ['M6x1.0 - 10 Nm', 10],
     ['M12x1.5 12 Nm', 12],
     ['M2.5 1 Nm', 1],
+    ['M5 bolts: 5 Nm', 5],
     ['4 × M5, 5 Nm', 5],
     ['5 Nm (M5)', 5],
     ['(M5) 5 Nm', 5],
@@ -328,6 +335,8 @@ describe('two units', () => {
     ['5 Nm / 8 Nm'],
     ['5 Nm 6 Nm'],
     ['5.0 Nm / 5.1 Nm'],
+    ['4-6 Nm, max. 5 Nm'],
+    ['max. 6 Nm, 4-6 Nm'],
     ['5.0 Nm +1.0/-0 (44 +0/-9 in-lb)'],
     ['4-6 Nm (5 Nm)'],
     ['5 Nm (max 4 Nm)'],
@@ -384,6 +393,8 @@ describe('refused', () => {
     ['5 Nm +1 in-lb/-0', '5 Nm +1 in-lb/-0'],
     ['5 Nm +0/-5', '5 Nm +0/-5'],
     ['between 4 Nm', 'between 4 Nm'],
+    ['5Nm-44in.lb', '5Nm-44in.lb'],
+    ['MAX - 5 Nm', 'MAX'],
     ['4 (min) - 6 (min) Nm', '4 (min) - 6 (min) Nm'],
     ['4-6 Nm or less', '4-6 Nm'],
     ['5 lb/in', 'lb'],
