@@ -5,7 +5,7 @@ import '@fontsource/barlow/500.css';
 import '@fontsource/barlow/600.css';
 import '@fontsource/barlow/700.css';
 import { createRoot } from 'react-dom/client';
-import { loadCatalogue, loadDemoSeeds } from './exchange/seeds';
+import { loadBikesToTry, loadCatalogue, loadDemoSeeds } from './exchange/seeds';
 import { photoFrom } from './platform/camera';
 import { createClock } from './platform/clock';
 import { askToKeep, readDurability } from './platform/durability';
@@ -39,10 +39,15 @@ async function start(place: HTMLElement): Promise<void> {
     keys: keysWhenNeeded(storage.keys),
     loadCatalogue,
     loadDemoSeeds,
+    loadBikesToTry,
     readDeliveryList: async (text, known) =>
       (await import('./exchange/delivery-list')).readDeliveryList(text, known),
     writeCopy: async (copy) => (await import('./exchange/write-copy')).writeCopy(copy),
     readCopy: async (text) => (await import('./exchange/read-copy')).readCopy(text),
+    writeCatalogueFile: async (file) =>
+      (await import('./exchange/catalogue-file')).writeCatalogueFile(file),
+    readCatalogueFile: async (text) =>
+      (await import('./exchange/catalogue-file')).readCatalogueFile(text),
     readTextFile,
     saveFile,
     printPage,

@@ -3,6 +3,7 @@
 import { createStore } from 'zustand/vanilla';
 import { compareText } from '../engine/base';
 import type { Person, StorageRefusal } from '../storage/contract';
+import { catalogueWhenNeeded } from './catalogue-when-needed';
 import { watchCountedTools } from './counted-operations';
 import { jobsWhenNeeded } from './jobs-when-needed';
 import type { AppPorts, Durability, OfferedUpdate } from './ports';
@@ -27,6 +28,9 @@ export function createApp(ports: AppPorts): App {
     ),
     ...createShopActions(ports, living),
     ...createToolActions(ports, person),
+    ...catalogueWhenNeeded(async () =>
+      (await import('./catalogue-actions')).createCatalogueActions(ports, living, person),
+    ),
     ...createDeviceActions(ports, living, waiting),
   };
 }
@@ -63,6 +67,9 @@ function createLivingData(
     ),
     figures: createRowsStore(storage.figures.watch, (rows) =>
       [...rows].sort((a, b) => compareText(a.id, b.id)),
+    ),
+    catalogueVersions: createRowsStore(storage.catalogueVersions.watch, (rows) =>
+      [...rows].sort((a, b) => a.version - b.version || compareText(a.id, b.id)),
     ),
     session: createSession(storage.settings, ports.onLeaving),
     shop: createShopStore(storage.settings),

@@ -11,6 +11,12 @@ export type {
   ToolNote,
 } from '../storage/contract';
 export { daysBetween, yearAfter } from './calendar-days';
+export type {
+  CatalogueActions,
+  CatalogueRefusal,
+  TakeInRefusal,
+  TakingIn,
+} from './catalogue-actions';
 export { createApp } from './create-app';
 export type { DemoSeeds } from './demo-seeds';
 export type { DemoRefusal } from './demo-shop';
@@ -33,6 +39,7 @@ export {
 } from './perform';
 export type {
   AppPorts,
+  CatalogueFileRefusal,
   Clock,
   CopyRefusal,
   DeliveredBike,

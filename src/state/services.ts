@@ -6,6 +6,7 @@ import type { Bike } from '../engine/bike';
 import type { LogDamaged, WholeLog } from '../engine/integrity';
 import type { JobState } from '../engine/job';
 import type { MarketRules } from '../engine/market';
+import type { CatalogueVersion } from '../engine/plan';
 import type { ReachBackRefusal } from '../engine/torque';
 import type {
   Customer,
@@ -16,6 +17,7 @@ import type {
   StorageRefusal,
   Tool,
 } from '../storage/contract';
+import type { CatalogueActions } from './catalogue-actions';
 import type { DemoRefusal } from './demo-shop';
 import type { JobStore } from './job-store';
 import type { ActRefusal } from './open-job';
@@ -63,6 +65,8 @@ export interface LivingData {
   /** With the operations of each wrench as they stand now: entered, and counted since. */
   readonly tools: RowsStore<Tool>;
   readonly figures: RowsStore<KnownFigure>;
+  /** What the shop has changed in the catalogue, in order. */
+  readonly catalogueVersions: RowsStore<CatalogueVersion>;
   readonly session: SessionStore;
   readonly shop: ShopStore;
   /** Whether a newer version of the app waits. */
@@ -187,4 +191,9 @@ export interface DeviceActions {
   newId(): string;
 }
 
-export type App = LivingData & JobActions & ShopActions & ToolActions & DeviceActions;
+export type App = LivingData &
+  JobActions &
+  ShopActions &
+  ToolActions &
+  CatalogueActions &
+  DeviceActions;

@@ -1,8 +1,9 @@
 /** The whole app without a browser: real state, real keys, real seeds, storage in memory and a clock that stands still. */
 
+import { readCatalogueFile, writeCatalogueFile } from '../../src/exchange/catalogue-file';
 import { readDeliveryList } from '../../src/exchange/delivery-list';
 import { readCopy } from '../../src/exchange/read-copy';
-import { loadCatalogue, loadDemoSeeds } from '../../src/exchange/seeds';
+import { loadBikesToTry, loadCatalogue, loadDemoSeeds } from '../../src/exchange/seeds';
 import { writeCopy } from '../../src/exchange/write-copy';
 import { readTextFile } from '../../src/platform/files';
 import { newId } from '../../src/platform/ids';
@@ -39,9 +40,12 @@ export function createTestApp(changes: Partial<AppPorts> = {}): TestApp {
     keys: createKeys(storage.keys),
     loadCatalogue,
     loadDemoSeeds,
+    loadBikesToTry,
     readDeliveryList: async (text, known) => readDeliveryList(text, known),
     writeCopy: async (copy) => writeCopy(copy),
     readCopy: async (text) => readCopy(text),
+    writeCatalogueFile: async (file) => writeCatalogueFile(file),
+    readCatalogueFile: async (text) => readCatalogueFile(text),
     readTextFile,
     saveFile: (file) => saved.push(file),
     printPage: (title) => printed.push(title),

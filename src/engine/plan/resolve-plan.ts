@@ -28,6 +28,25 @@ import { type LimitRefusal, workedMeasure } from './worked-limit';
  * `tyre-pressure-not-understood`, `tyre-window-empty`).
  */
 export function resolvePlan(bike: Bike, catalogue: Catalogue): Result<Plan, PlanRefusal> {
+  const plan = planAsListed(bike, catalogue);
+  if (!plan.ok) return plan;
+  const order = orderSteps(plan.value.steps);
+  if (!order.ok) return refuse({ code: 'plan-cycle', cycle: order.refusal.cycle });
+  return ok({ ...plan.value, steps: [...order.value] });
+}
+
+export type PlanRefusal =
+  | (Refusal & { readonly code: 'plan-cycle'; readonly cycle: readonly string[] })
+  | (Refusal & {
+      readonly code: 'features-at-odds';
+      readonly contradictions: readonly Contradiction[];
+    })
+  | UnmetReference
+  | BikeOutsideCatalogue
+  | LimitRefusal;
+
+/** The same with its steps still in the order of the catalogue: nothing is said about circles. */
+export function planAsListed(bike: Bike, catalogue: Catalogue): Result<Plan, PlanRefusal> {
   const facts = factsOf(bike);
   const references = checkReferences(catalogue);
   if (!references.ok) return references;
@@ -49,20 +68,8 @@ export function resolvePlan(bike: Bike, catalogue: Catalogue): Result<Plan, Plan
     if (!resolved.ok) return resolved;
     steps.push(resolved.value);
   }
-  const order = orderSteps(steps);
-  if (!order.ok) return refuse({ code: 'plan-cycle', cycle: order.refusal.cycle });
-  return ok({ catalogue: catalogue.version, steps: [...order.value], contents });
+  return ok({ catalogue: catalogue.version, steps, contents });
 }
-
-export type PlanRefusal =
-  | (Refusal & { readonly code: 'plan-cycle'; readonly cycle: readonly string[] })
-  | (Refusal & {
-      readonly code: 'features-at-odds';
-      readonly contradictions: readonly Contradiction[];
-    })
-  | UnmetReference
-  | BikeOutsideCatalogue
-  | LimitRefusal;
 
 function contentsOf(catalogue: Catalogue, facts: BikeFacts): PlanPart[] {
   return catalogue.parts
