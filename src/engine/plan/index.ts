@@ -56,6 +56,7 @@ export {
   type VersionAltered,
   type VersionedChange,
 } from './merge-versions';
+export { type OrderQuality, orderQuality } from './order-quality';
 export type { BikeOutsideCatalogue } from './outside-catalogue';
 export {
   type Plan,
@@ -86,4 +87,5 @@ export { type ChangeForbidden, forbiddenChange } from './shop-change-faults';
 export { staleAfter } from './stale-after';
 export { predecessorsOf } from './step-order';
 export { countingVersions, nextVersion, orderVersions } from './version-order';
+export { type Changes, changesIn } from './work-changes';
 export { type LimitRefusal, workedMeasure } from './worked-limit';

@@ -9,12 +9,13 @@ import {
   factsOf,
   materials,
 } from '../bike';
-import type { Catalogue, Joint, MaterialQuestion, Step } from './catalogue.schema';
+import type { Catalogue, Joint, MaterialQuestion, Measure, Step } from './catalogue.schema';
 import { holds } from './condition';
 import { type BikeOutsideCatalogue, checkInsideCatalogue } from './outside-catalogue';
 import type { Plan, PlanJoint, PlanPart, PlanStep } from './plan.schema';
 import { checkReferences, type UnmetReference } from './references';
 import { orderSteps } from './step-order';
+import { rimCaution } from './tyre-limit';
 import { type LimitRefusal, workedMeasure } from './worked-limit';
 
 /**
@@ -25,7 +26,7 @@ import { type LimitRefusal, workedMeasure } from './worked-limit';
  * Refuses a catalogue with a circle (`plan-cycle`) or an unmet reference (`step-unknown`, `joint-unknown`,
  * `part-unknown`, `id-not-unique`), a description that no bike can answer to (`features-at-odds`), a bike with features
  * that the catalogue has no work for (`bike-outside-catalogue`), and markings that give no limit (`tyre-not-understood`,
- * `tyre-pressure-not-understood`, `tyre-window-empty`).
+ * `tyre-pressure-not-understood`, `tyre-window-empty`, `tyre-narrower-than-rim`).
  */
 export function resolvePlan(bike: Bike, catalogue: Catalogue): Result<Plan, PlanRefusal> {
   const plan = planAsListed(bike, catalogue);
@@ -95,6 +96,7 @@ function resolveStep(
     if (!one.ok) return one;
     worked.push(one.value);
   }
+  const cautions = measures.flatMap(({ limit }) => cautionFrom(bike, limit) ?? []);
   const joint = jointId === undefined ? undefined : present.joints.get(jointId);
   return ok({
     ...step,
@@ -102,8 +104,16 @@ function resolveStep(
     reliesOn: step.reliesOn.filter((id) => present.steps.has(id)),
     parts: step.parts.filter((id) => present.parts.has(id)),
     measures: worked,
+    cautions: [...step.cautions, ...cautions],
     ...(joint && { joint: resolveJoint(joint, facts) }),
   });
+}
+
+/** A wheel is inflated under the caution that its tyre and rim ask for. */
+function cautionFrom(bike: Bike, limit: Measure['limit']): string | undefined {
+  if (!('rule' in limit)) return undefined;
+  if (limit.rule === 'tyre-window-front') return rimCaution(bike.front);
+  return limit.rule === 'tyre-window-rear' ? rimCaution(bike.rear) : undefined;
 }
 
 function resolveJoint({ variants, clamps, ...own }: Joint, facts: BikeFacts): PlanJoint {

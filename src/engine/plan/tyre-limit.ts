@@ -8,11 +8,12 @@ import {
   type PressureUnitsDisagree,
   parseTyreMarking,
   pressureLimits,
+  rimFits,
   suggestInflation,
   type Tyre,
   type TyreMarkingRefusal,
 } from '../tyres';
-import { kilopascals, type MarkingRefusal, parsePressureMarking } from '../units';
+import { kilopascals, type MarkingRefusal, millimetres, parsePressureMarking } from '../units';
 import type { PlanMeasure } from './plan.schema';
 
 export type Wheel = 'front' | 'rear';
@@ -20,7 +21,7 @@ export type Wheel = 'front' | 'rear';
 /**
  * The window of one wheel in kPa (gauge) and where to aim in it with no rider known. Without a known maximum the limit
  * holds no number and says where to read it. Refuses a size or pressure marking that is not understood (with the
- * cause), and a tyre that asks for more than its rim allows.
+ * cause), a tyre that is no wider than its rim, and one that asks for more than its rim allows.
  */
 export function tyreLimit(
   wheel: Wheel,
@@ -28,6 +29,9 @@ export function tyreLimit(
 ): Result<Pick<PlanMeasure, 'limit' | 'suggested'>, TyreLimitRefusal> {
   const tyre = tyreOf(wheel, fitted);
   if (!tyre.ok) return tyre;
+  const rimInner = fitted.rimInnerWidth;
+  if (rimInner !== undefined && tyre.value.width <= rimInner)
+    return refuse({ code: 'tyre-narrower-than-rim', wheel, width: tyre.value.width, rimInner });
   const window = inflationWindow({
     tyre: tyre.value,
     rim: {
@@ -61,7 +65,27 @@ export type TyreLimitRefusal =
       readonly marking: string;
       readonly cause: MarkingRefusal | PressureUnitsDisagree;
     }
+  | {
+      readonly code: 'tyre-narrower-than-rim';
+      readonly wheel: Wheel;
+      /** mm. */
+      readonly width: number;
+      readonly rimInner: number;
+    }
   | (Required<InflationWindow> & { readonly code: 'tyre-window-empty'; readonly wheel: Wheel });
+
+/**
+ * What to heed before inflating: a tyre whose width is unusual on its rim, by the description. Nothing where the rim's
+ * width is not known or the marking is not understood. Source: the table of `rimFits`.
+ */
+export function rimCaution(fitted: Bike[Wheel]): string | undefined {
+  const { rimInnerWidth } = fitted;
+  const tyre = parseTyreMarking(fitted.tyre);
+  if (rimInnerWidth === undefined || !tyre.ok) return undefined;
+  const { width } = tyre.value;
+  if (rimFits(width, millimetres(rimInnerWidth))) return undefined;
+  return `A tyre of ${width} mm is unusual on a rim of ${rimInnerWidth} mm inside: ask both makers before inflating it.`;
+}
 
 const readItOnTheTyre = { source: 'not known: read it on the side wall before inflating' } as const;
 

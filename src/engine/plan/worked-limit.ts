@@ -41,14 +41,15 @@ function workedLimit(bike: Bike, rule: LimitRule): Result<WorkedLimit, TyreLimit
 const insertionSources = {
   diameter:
     'twice the post’s diameter (16 CFR 1512.15, JIS D 9301); the post’s own mark, if greater, rules',
-  shape: '65 mm for a post that is not round (16 CFR 1512.15)',
+  shape:
+    '65 mm for a post that is not round (JIS D 9301, as summarised); the post’s own mark, if greater, rules',
   mark: 'the mark on the post',
   frame: 'the frame maker’s minimum',
 } as const satisfies Record<Insertion['limitedBy'], string>;
 
 function postLimit({ seat, frame }: Bike): Limit {
   const insertion = minimumInsertion({
-    post: { diameter: millimetres(seat.postDiameter) },
+    post: { diameter: millimetres(seat.postDiameter), circular: seat.postShape !== 'not-round' },
     ...(frame.minimumInsertion !== undefined && {
       frame: { minimum: millimetres(frame.minimumInsertion) },
     }),

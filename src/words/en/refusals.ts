@@ -125,6 +125,8 @@ export const refusals: Sentences<EngineRefusal> = {
     `The ${wheel} tyre’s size “${marking}” cannot be read. Write it as two numbers from the side wall, for example 37-622.`,
   'tyre-pressure-not-understood': ({ wheel, marking }) =>
     `The ${wheel} tyre’s pressure “${marking}” cannot be read. Write it as printed, for example 40–65 psi.`,
+  'tyre-narrower-than-rim': ({ wheel, width, rimInner }) =>
+    `The ${wheel} tyre is ${figure(width)} mm wide and its rim ${figure(rimInner)} mm inside, so the tyre cannot sit on it. Read both again, and fit a tyre and rim that suit each other.`,
   'tyre-window-empty': ({ wheel }) =>
     `The ${wheel} tyre’s lowest pressure lies above what its rim may hold. Do not inflate it: fit a tyre and rim that suit each other.`,
   'marking-not-understood': ({ part }) =>

@@ -200,7 +200,7 @@ describe('limits', () => {
 });
 
 describe('a description that no bike answers to', () => {
-  test('[P18] is refused with each pair of features that are at odds', () => {
+  test('[P15] is refused with each pair of features that are at odds', () => {
     const bike = bikeFrom(mountainBike, {
       gears: { drive: 'belt' },
       steering: { stem: 'quill' },
@@ -241,7 +241,7 @@ describe('what a joint holds together', () => {
   const clampsOn = (bike: ReturnType<typeof bikeFrom>) =>
     planOf(bike, rows).steps.map(({ joint }) => joint?.clamps);
 
-  test('[P15] is what the bike is described to be made of, and nothing where no question answers it', () => {
+  test('[P20] is what the bike is described to be made of, and nothing where no question answers it', () => {
     const bike = bikeFrom(mountainBike, {
       frame: { material: 'titanium' },
       steering: { barMaterial: 'carbon' },

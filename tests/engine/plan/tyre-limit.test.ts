@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { type Measure, workedMeasure } from '../../../src/engine/plan';
+import { type Measure, resolvePlan, workedMeasure } from '../../../src/engine/plan';
 import { bikeFrom, mountainBike } from '../../support/bikes';
+import { catalogueOf } from '../../support/catalogues';
 
 const pressure = (wheel: 'front' | 'rear'): Measure => ({
   id: `${wheel}-pressure`,
@@ -119,5 +120,36 @@ describe('the window of a wheel', () => {
     ],
   ])('[P10] %s is refused', (_, changes, refusal) => {
     expect(limitOn(changes, 'rear')).toMatchObject({ ok: false, refusal });
+  });
+});
+
+describe('a tyre and its rim', () => {
+  const planWith = (changes: Record<string, unknown>) =>
+    resolvePlan(
+      bikeFrom(mountainBike, { front: changes }),
+      catalogueOf({ steps: [{ id: 'pump', measures: [pressure('front'), pressure('rear')] }] }),
+    );
+  const cautionsOn = (changes: Record<string, unknown>) => {
+    const plan = planWith(changes);
+    if (!plan.ok) throw new Error(`a plan was expected, not ${plan.refusal.code}`);
+    return plan.value.steps[0]?.cautions ?? [];
+  };
+
+  // Source of the pairs: the ETRTO table as reprinted by makers, from memory.
+  test.each<[situation: string, changes: Record<string, unknown>, isRaised: boolean]>([
+    ['a rim of no known width', { tyre: '57-622' }, false],
+    ['57 mm on 30 mm', { tyre: '57-622', rimInnerWidth: 30 }, false],
+    ['57 mm on 15 mm', { tyre: '57-622', rimInnerWidth: 15 }, true],
+    ['28 mm on 25 mm', { tyre: '28-622', rimInnerWidth: 25 }, true],
+  ])('[P19] %s', (_, changes, isRaised) => {
+    const raised = cautionsOn(changes).filter((caution) => /ask both makers/.test(caution));
+    expect(raised).toHaveLength(isRaised ? 1 : 0);
+  });
+
+  test('[P19] a tyre no wider than its rim is refused', () => {
+    expect(planWith({ tyre: '25-622', rimInnerWidth: 25 })).toEqual({
+      ok: false,
+      refusal: { code: 'tyre-narrower-than-rim', wheel: 'front', width: 25, rimInner: 25 },
+    });
   });
 });

@@ -21,6 +21,13 @@ describe('insertion', () => {
   test.each<[situation: string, changes: Record<string, unknown>, min: number, source: RegExp]>([
     ['a 27.2 mm post', { seat: { postDiameter: 27.2 } }, 54.4, /twice the post’s diameter/],
     ['a 31.6 mm post', { seat: { postDiameter: 31.6 } }, 63.2, /twice the post’s diameter/],
+    ['a post that is not round', { seat: { postShape: 'not-round' } }, 65, /^65 mm .*JIS D 9301/],
+    [
+      'a post that is not round in a frame that asks for more',
+      { seat: { postShape: 'not-round' }, frame: { minimumInsertion: 90 } },
+      90,
+      /frame maker/,
+    ],
     ['a frame that asks for more', { frame: { minimumInsertion: 80 } }, 80, /frame maker/],
     [
       'a frame that asks for less',
