@@ -11,7 +11,7 @@ import {
 import { holds } from './condition';
 import type { Condition } from './condition.schema';
 import { type PlanFault, planFaults } from './plan-faults';
-import { type PlanRefusal, planAsListed } from './resolve-plan';
+import { type PlanRefusal, unorderedPlan } from './resolve-plan';
 import type { CatalogueVersion, ShopChange } from './shop-change.schema';
 import { type ChangeForbidden, forbiddenChange } from './shop-change-faults';
 import { predecessorsOf } from './step-order';
@@ -94,7 +94,7 @@ function conditionsTouched(
 
 /** What is unsound about this bike's plan by the changed catalogue, if anything. */
 export function unsoundFor(after: ShopCatalogueNow, bike: Bike): PlanUnsound | undefined {
-  const plan = planAsListed(bike, after.catalogue);
+  const plan = unorderedPlan(bike, after.catalogue);
   if (!plan.ok) return { code: 'plan-unsound', bike, because: plan.refusal };
   // Any order that works will do here, and finding the best one would take most of the time.
   const order = topologicalOrder(predecessorsOf(plan.value.steps));

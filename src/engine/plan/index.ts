@@ -71,7 +71,7 @@ export { type LookedAt, type PlanFault, planFaults } from './plan-faults';
 export { type OrderedStep, type ReasonsForOrder, reasonsForOrder } from './reasons-for-order';
 export type { UnmetReference } from './references';
 export { remainingEffort } from './remaining-effort';
-export { type PlanRefusal, resolvePlan } from './resolve-plan';
+export { type PlanRefusal, resolvePlan, unorderedPlan } from './resolve-plan';
 export {
   type CatalogueVersion,
   type ChangedWords,

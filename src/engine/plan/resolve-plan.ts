@@ -29,7 +29,7 @@ import { type LimitRefusal, workedMeasure } from './worked-limit';
  * `tyre-pressure-not-understood`, `tyre-window-empty`, `tyre-narrower-than-rim`).
  */
 export function resolvePlan(bike: Bike, catalogue: Catalogue): Result<Plan, PlanRefusal> {
-  const plan = planAsListed(bike, catalogue);
+  const plan = unorderedPlan(bike, catalogue);
   if (!plan.ok) return plan;
   const order = orderSteps(plan.value.steps);
   if (!order.ok) return refuse({ code: 'plan-cycle', cycle: order.refusal.cycle });
@@ -46,8 +46,8 @@ export type PlanRefusal =
   | BikeOutsideCatalogue
   | LimitRefusal;
 
-/** The same with its steps still in the order of the catalogue: nothing is said about circles. */
-export function planAsListed(bike: Bike, catalogue: Catalogue): Result<Plan, PlanRefusal> {
+/** All that a plan holds, with its steps still as in the catalogue: for those who ask what, and not when. */
+export function unorderedPlan(bike: Bike, catalogue: Catalogue): Result<Plan, PlanRefusal> {
   const facts = factsOf(bike);
   const references = checkReferences(catalogue);
   if (!references.ok) return references;
