@@ -5,64 +5,18 @@ import {
   type CatalogueVersion,
   type ChangeForbidden,
   type ChangeUnmet,
-  type MergedVersions,
   mergeVersions,
   nextVersion,
   type PlanUnsound,
   type ShopChange,
   trialOf,
   unsoundFor,
-  type VersionAltered,
 } from '../engine/plan';
 import type { Person, StorageRefusal } from '../storage/contract';
-import type { AppPorts, CatalogueFileRefusal } from './ports';
-import type { LivingData, NobodyAtTheStand } from './services';
+import type { CatalogueRefusal, OnTried } from './catalogue-change';
+import type { AppPorts } from './ports';
+import type { CatalogueActions, LivingData, NobodyAtTheStand } from './services';
 import { attempted } from './storage-refusals';
-
-export type CatalogueRefusal =
-  | StorageRefusal
-  | NobodyAtTheStand
-  | ChangeForbidden
-  | ChangeUnmet
-  | PlanUnsound
-  | { readonly code: 'catalogue-for-supervisors' }
-  | { readonly code: 'catalogue-reason-missing' };
-
-export type TakeInRefusal =
-  | CatalogueRefusal
-  | VersionAltered
-  | { readonly code: 'catalogue-nothing-new' }
-  | { readonly code: 'catalogue-undecided'; readonly subjects: readonly string[] };
-
-export interface TakingIn {
-  readonly versions: readonly CatalogueVersion[];
-  /** For each subject that both sides changed: whose change stands. */
-  readonly decided: Readonly<Record<string, 'mine' | 'theirs'>>;
-  readonly reason: string;
-}
-
-export type OnTried = (done: number, of: number) => void;
-
-export interface CatalogueActions {
-  /** By the supervisor at the stand. Tried on every unlike bike first; open jobs keep their frozen plans. */
-  changeCatalogue(
-    asked: { readonly reason: string; readonly changes: readonly ShopChange[] },
-    onTried?: OnTried,
-  ): Promise<Result<CatalogueVersion, CatalogueRefusal>>;
-  /** Downloads all versions. */
-  saveCatalogueFile(): Promise<Result<true, StorageRefusal>>;
-  /** Reads, keeps nothing: what would come in, and what contradicts. */
-  readCatalogueFile(
-    text: string,
-  ): Promise<
-    Result<
-      MergedVersions & { readonly versions: readonly CatalogueVersion[] },
-      CatalogueFileRefusal | VersionAltered | StorageRefusal
-    >
-  >;
-  /** All of it or nothing; answers how many versions came in. */
-  takeInCatalogue(taking: TakingIn, onTried?: OnTried): Promise<Result<number, TakeInRefusal>>;
-}
 
 /** Bikes tried between two breaths of the screen. */
 const atOnce = 4;
@@ -75,7 +29,7 @@ export function createCatalogueActions(
   const { storage, clock, newId } = ports;
   const held = () => attempted(() => storage.catalogueVersions.all());
 
-  function supervisor(reason: string): Result<Person, CatalogueRefusal> {
+  function supervisor(reason: string): Result<Person, CatalogueRefusal | NobodyAtTheStand> {
     const actor = person();
     if (actor === undefined) return refuse({ code: 'nobody-at-the-stand' });
     if (!actor.roles.includes('supervisor')) return refuse({ code: 'catalogue-for-supervisors' });
@@ -127,6 +81,8 @@ export function createCatalogueActions(
       const kept = await keepSound(standing.value, [version], onTried);
       return kept.ok ? ok(version) : kept;
     },
+
+    loadBikesToTry: ports.loadBikesToTry,
 
     async saveCatalogueFile() {
       const versions = await held();

@@ -11,12 +11,7 @@ export type {
   ToolNote,
 } from '../storage/contract';
 export { daysBetween, yearAfter } from './calendar-days';
-export type {
-  CatalogueActions,
-  CatalogueRefusal,
-  TakeInRefusal,
-  TakingIn,
-} from './catalogue-actions';
+export type { CatalogueRefusal, TakeInRefusal, TakingIn } from './catalogue-change';
 export { createApp } from './create-app';
 export type { DemoSeeds } from './demo-seeds';
 export type { DemoRefusal } from './demo-shop';
@@ -68,6 +63,7 @@ export type { Box } from './receive-boxes';
 export type { Rows, RowsStore } from './rows-store';
 export type {
   App,
+  CatalogueActions,
   DeviceActions,
   JobActions,
   JobMissing,

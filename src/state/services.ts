@@ -6,7 +6,7 @@ import type { Bike } from '../engine/bike';
 import type { LogDamaged, WholeLog } from '../engine/integrity';
 import type { JobState } from '../engine/job';
 import type { MarketRules } from '../engine/market';
-import type { CatalogueVersion } from '../engine/plan';
+import type { CatalogueVersion, MergedVersions, ShopChange, VersionAltered } from '../engine/plan';
 import type { ReachBackRefusal } from '../engine/torque';
 import type {
   Customer,
@@ -17,13 +17,14 @@ import type {
   StorageRefusal,
   Tool,
 } from '../storage/contract';
-import type { CatalogueActions } from './catalogue-actions';
+import type { CatalogueRefusal, OnTried, TakeInRefusal, TakingIn } from './catalogue-change';
 import type { DemoRefusal } from './demo-shop';
 import type { JobStore } from './job-store';
 import type { ActRefusal } from './open-job';
 import type { OwnShop, OwnShopRefusal } from './own-shop';
 import type { NameMissing, NewPerson, PinNotUsable } from './people';
 import type {
+  CatalogueFileRefusal,
   Clock,
   CopyRefusal,
   DeliveredBike,
@@ -171,6 +172,32 @@ export interface ToolActions {
     onProgress?: (done: number, of: number) => void,
   ): Promise<Result<ReachedBack, StorageRefusal | ReachBackRefusal>>;
   callBack(call: CallBack): Promise<Result<true, CallBackRefusal | NobodyAtTheStand>>;
+}
+
+export interface CatalogueActions {
+  /** By the supervisor at the stand. Tried on every unlike bike first; open jobs keep their frozen plans. */
+  changeCatalogue(
+    asked: { readonly reason: string; readonly changes: readonly ShopChange[] },
+    onTried?: OnTried,
+  ): Promise<Result<CatalogueVersion, CatalogueRefusal | NobodyAtTheStand>>;
+  /** Bikes as unlike as the catalogue knows them, ordinary ones first. */
+  loadBikesToTry(): Promise<readonly Bike[]>;
+  /** Downloads all versions. */
+  saveCatalogueFile(): Promise<Result<true, StorageRefusal>>;
+  /** Reads, keeps nothing: what would come in, and what contradicts. */
+  readCatalogueFile(
+    text: string,
+  ): Promise<
+    Result<
+      MergedVersions & { readonly versions: readonly CatalogueVersion[] },
+      CatalogueFileRefusal | VersionAltered | StorageRefusal
+    >
+  >;
+  /** All of it or nothing; answers how many versions came in. */
+  takeInCatalogue(
+    taking: TakingIn,
+    onTried?: OnTried,
+  ): Promise<Result<number, TakeInRefusal | NobodyAtTheStand>>;
 }
 
 export interface DeviceActions {

@@ -24,6 +24,8 @@ export const otherRefusals: Readonly<Record<string, (facts: Facts) => string>> =
   'job-missing': () => 'This job is not on this device.',
   'market-unknown': () =>
     'Standbook knows nothing about the place where this shop sells. Choose it again under Shop.',
+  'shop-catalogue-faulty': () =>
+    'The shop’s changes no longer fit the catalogue, so no job can be opened. A supervisor looks at them under Catalogue.',
   'name-missing': () => 'Write the name first.',
   'pin-not-usable': () =>
     'Choose six digits that are not all the same and do not simply count up or down.',
