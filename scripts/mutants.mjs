@@ -42,7 +42,7 @@ function mutate(room, files) {
     // No such file: the paths in the real one need no rewriting, and doing it would need an older compiler.
     tsconfigFile: 'none',
     concurrency: Number(atOnce),
-    timeoutMS: 30_000,
+    timeoutMS: 10_000,
     tempDirName: '.cache/mutants',
     ignorePatterns: ['dist', 'docs', 'public', 'seeds'],
     reporters: ['progress-append-only'],

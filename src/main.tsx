@@ -5,7 +5,6 @@ import '@fontsource/barlow/500.css';
 import '@fontsource/barlow/600.css';
 import '@fontsource/barlow/700.css';
 import { createRoot } from 'react-dom/client';
-import { loadBikesToTry, loadCatalogue, loadDemoSeeds } from './exchange/seeds';
 import { photoFrom } from './platform/camera';
 import { createClock } from './platform/clock';
 import { askToKeep, readDurability } from './platform/durability';
@@ -37,9 +36,10 @@ async function start(place: HTMLElement): Promise<void> {
     newId,
     device: await deviceId(storage.keys),
     keys: keysWhenNeeded(storage.keys),
-    loadCatalogue,
-    loadDemoSeeds,
-    loadBikesToTry,
+    // The shapes of the seeds are needed first when a job is opened, not before the first screen.
+    loadCatalogue: async () => (await import('./exchange/seeds')).loadCatalogue(),
+    loadDemoSeeds: async () => (await import('./exchange/seeds')).loadDemoSeeds(),
+    loadBikesToTry: async () => (await import('./exchange/seeds')).loadBikesToTry(),
     readDeliveryList: async (text, known) =>
       (await import('./exchange/delivery-list')).readDeliveryList(text, known),
     writeCopy: async (copy) => (await import('./exchange/write-copy')).writeCopy(copy),

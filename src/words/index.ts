@@ -1,17 +1,14 @@
 /** words: every sentence a person reads, by language; complete over the engine's codes by type. */
 
 import { sourceSentence, unusualSentence, waitingSentence } from './en/facts';
-import { jointLabels } from './en/joint-labels';
 import { labels } from './en/labels';
 import { otherRefusals } from './en/other-refusals';
-import { chanceText, reachBackLabels } from './en/reach-back';
 import { type EngineRefusal, refusals } from './en/refusals';
 import { sheet } from './en/sheet';
 import { shopLabels } from './en/shop-labels';
 import { signingLabels } from './en/signing-labels';
 import * as terms from './en/terms';
 import { dateText, dayText, timeText } from './en/time';
-import { calibrationLabels, toolBoard } from './en/tool-board';
 import * as writing from './en/writing';
 import { type Names, namesFrom, plainNames } from './names';
 
@@ -37,10 +34,6 @@ export const words = {
   ...labels,
   ...signingLabels,
   ...shopLabels,
-  toolBoard,
-  calibration: calibrationLabels,
-  reachBack: { ...reachBackLabels, chanceText },
-  ...jointLabels,
   sheet,
   terms,
   writing,

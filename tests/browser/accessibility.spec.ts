@@ -3,6 +3,7 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { words } from '../../src/words';
+import { boardWords } from '../../src/words/board-words';
 import { come, goTo, openApp, openJob } from './app-in-a-browser';
 import { Hand } from './at-the-stand';
 
@@ -32,20 +33,20 @@ for (const theme of themes) {
     await looksGood(page, 'rack');
     await visit(page, words.app.toolBoard);
     await looksGood(page, 'tool board');
-    await page.getByRole('button', { name: words.toolBoard.addAdapter }).tap();
+    await page.getByRole('button', { name: boardWords.toolBoard.addAdapter }).tap();
     await looksGood(page, 'adapter form');
     await page.getByRole('dialog').getByRole('button', { name: words.app.cancel }).tap();
     await page.getByRole('link', { name: 'Torque screwdriver' }).tap();
     await looksGood(page, 'one wrench');
-    for (const button of [words.toolBoard.correct, words.toolBoard.changeCondition]) {
+    for (const button of [boardWords.toolBoard.correct, boardWords.toolBoard.changeCondition]) {
       await page.getByRole('button', { name: button }).tap();
       await looksGood(page, button);
       await page.getByRole('dialog').getByRole('button', { name: words.app.cancel }).tap();
     }
-    await page.getByRole('button', { name: words.toolBoard.enterCalibration }).tap();
+    await page.getByRole('button', { name: boardWords.toolBoard.enterCalibration }).tap();
     await looksGood(page, 'calibration');
     await visit(page, words.app.toolBoard);
-    await page.getByRole('link', { name: words.toolBoard.showBikes }).first().tap();
+    await page.getByRole('link', { name: boardWords.toolBoard.showBikes }).first().tap();
     await looksGood(page, 'bikes to look into');
 
     await visit(page, words.app.goodsIn);

@@ -2,6 +2,7 @@
 
 import { expect, test } from '@playwright/test';
 import { words } from '../../src/words';
+import { boardWords } from '../../src/words/board-words';
 import { openApp } from './app-in-a-browser';
 
 const owner = 'Hanne Villadsen';
@@ -35,7 +36,7 @@ test('a shop of one’s own starts empty, with one supervisor who can sign', asy
 
   for (const [place, sentence] of [
     [words.app.rack, words.rack.empty],
-    [words.app.toolBoard, words.toolBoard.empty],
+    [words.app.toolBoard, boardWords.toolBoard.empty],
     [words.app.records, words.records.empty],
   ] as const) {
     await page.getByRole('link', { name: place, exact: true }).tap();

@@ -2,6 +2,7 @@
 
 import { expect, type Page, test } from '@playwright/test';
 import { words } from '../../src/words';
+import { jointWords } from '../../src/words/joint';
 import { come, openApp, openJob } from './app-in-a-browser';
 import { Hand } from './at-the-stand';
 import { titleOf } from './rework';
@@ -107,19 +108,19 @@ test('a wrench that types is heard, judged bolt by bolt, kept over a reload, and
   await hand.typeMarking(['5', '–', '7', 'N·m']);
   await expect(page.getByText('5–7 N·m, marked on the part').first()).toBeVisible();
   const before = await hand.shown();
-  const readings = page.getByRole('region', { name: words.reading.title });
+  const readings = page.getByRole('region', { name: jointWords.reading.title });
   await wrenchTypes(page, '3.02 N.m');
-  await expect(readings.getByText(words.reading.outside)).toBeVisible();
-  await expect(readings.getByRole('status')).toHaveText(words.reading.bringRight(1));
+  await expect(readings.getByText(jointWords.reading.outside)).toBeVisible();
+  await expect(readings.getByRole('status')).toHaveText(jointWords.reading.bringRight(1));
   await hand.action.tap();
   await expect(page.getByRole('alert')).toContainText(/bolt 1/i); // refused, with the bolt named
   await page.getByRole('button', { name: words.app.close }).tap();
   await wrenchTypes(page, '6.01 N.m');
-  await expect(readings.getByText(words.reading.inside)).toBeVisible();
+  await expect(readings.getByText(jointWords.reading.inside)).toBeVisible();
   expect(await hand.shown()).toEqual(before); // Enter is the wrench's, not a person's
   await page.waitForTimeout(500); // what is typed reaches the disk within a quarter of a second
   await page.reload();
-  await expect(readings.getByText(words.reading.row(1, '6.01 N.m'))).toBeVisible();
+  await expect(readings.getByText(jointWords.reading.row(1, '6.01 N.m'))).toBeVisible();
   const after = await hand.act();
   expect(after.title).not.toBe(seatClamp);
 });

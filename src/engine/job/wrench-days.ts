@@ -9,9 +9,9 @@ import type { JobPlan } from './job-plan.schema';
 export type WrenchDay = readonly [wrench: string, day: string, operations: number];
 
 /**
- * Each bolt brought up in a pass is one operation of the wrench (ISO 6789-1 counts clicks). Adds the entries to what was
- * counted before; of the same entry twice, one counts. A bolt
- * read again was brought up again; a joint the plan does not know counts as one bolt.
+ * Each bolt brought up in a pass is one operation of the wrench (ISO 6789-1 counts clicks); one that was read again was
+ * brought up again. Adds the entries to what was counted before; of the same entry twice, one counts. A joint that the
+ * plan does not know counts as one bolt.
  */
 export function wrenchDays(
   entries: readonly Entry[],

@@ -144,7 +144,7 @@ function printedNumber(digits: string): PrintedNumber | undefined {
   const [, whole = '', mark, decimals = ''] = parts;
   if (mark === ',' && decimals.length === 3 && Number(whole) > 0) return undefined;
   return {
-    value: Number(`${whole || '0'}.${decimals || '0'}`),
+    value: Number(`${whole}.${decimals}`),
     halfStep: 0.5 / 10 ** decimals.length,
   };
 }

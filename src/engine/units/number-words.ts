@@ -61,7 +61,7 @@ export function spokenNumberAt(
     (small === undefined ? 0 : placeIn(units, small));
   const decimals = half === undefined ? decimalsOf(digits) : '5';
   return {
-    value: Number(`${whole}.${decimals === '' ? '0' : decimals}`),
+    value: Number(`${whole}.${decimals}`),
     decimals: decimals.length,
     length: found[0].length,
   };

@@ -5,6 +5,7 @@ import type { PlanStep } from '../../engine/plan';
 import { type ComparedFigure, compareFigures, type Figure } from '../../engine/torque';
 import { writeTorqueMarking } from '../../engine/units';
 import { type Names, words } from '../../words';
+import { jointWords } from '../../words/joint';
 import { useApp, useHands, useNames } from '../app-context';
 import { Button } from '../parts';
 import type { ShownJob } from '../use-job';
@@ -23,7 +24,7 @@ export function FigureSources({ shown: { open }, step, onUse }: FigureSourcesPro
   const { joint } = step;
   if (joint === undefined || open.state.steps[step.id]?.standing === 'done') return null;
   const { compared, contradicted } = compareFigures(figuresKnownHere(open, joint, book));
-  const text = words.figures;
+  const text = jointWords.figures;
   return (
     <details className={styles.aside}>
       <summary>{contradicted ? text.titleContradicted : text.title(compared.length)}</summary>
@@ -58,7 +59,7 @@ function UseButton({ compared: { figure, standing }, onUse }: UseButtonProps) {
   if (isInUse || standing === 'makes no sense') return null;
   const limits = { ...(min && { min }), ...(max && { max }), ...(target && { target }) };
   const value = writeTorqueMarking(limits);
-  const text = words.figures;
+  const text = jointWords.figures;
   if (source.kind !== 'usual')
     return (
       <Button onPress={() => onUse({ ...limits, source })}>
@@ -76,7 +77,7 @@ function UseButton({ compared: { figure, standing }, onUse }: UseButtonProps) {
 }
 
 function originOf({ source, from, entered }: KnownHere, usualSource: string, names: Names): string {
-  const text = words.figures;
+  const text = jointWords.figures;
   const said =
     source.kind === 'approved'
       ? text.approved(names.person(source.by), words.date(source.on))
@@ -88,7 +89,7 @@ function originOf({ source, from, entered }: KnownHere, usualSource: string, nam
 }
 
 function standingOf({ figure, standing, usable }: ComparedFigure<KnownHere>): string {
-  const text = words.figures;
+  const text = jointWords.figures;
   const towards = standing === 'agrees' && !usable ? text.agreesUsual : text.standings[standing];
   return figure.isInUse ? text.inUse(towards) : towards;
 }

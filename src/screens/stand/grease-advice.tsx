@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { ClampForce } from '../../drawing';
 import { type GreaseAdvice as Advice, greaseAdvice, type PlanStep } from '../../engine/plan';
 import { type Figure, type PropertyClass, propertyClasses } from '../../engine/torque';
-import { words } from '../../words';
+import { jointWords } from '../../words/joint';
 import { Pick } from '../parts';
 import styles from './joint-aside.module.css';
 
@@ -18,7 +18,7 @@ export function GreaseAdvice({ step, figure }: GreaseAdviceProps) {
   const [stamp, setStamp] = useState<PropertyClass | 'none'>();
   const { joint } = step;
   if (joint === undefined) return null;
-  const text = words.grease;
+  const text = jointWords.grease;
   const propertyClass = stamp === 'none' ? undefined : stamp;
   const advice = figure && greaseAdvice({ joint, figure, propertyClass });
   const isAsking = advice?.ok === true || advice?.refusal.code === 'bolt-stamp-missing';
@@ -55,7 +55,7 @@ interface ComputedProps {
 }
 
 function Computed({ advice: { dry, greased, gain, torque }, thread, stamp }: ComputedProps) {
-  const text = words.grease;
+  const text = jointWords.grease;
   return (
     <>
       <p>{text.gain(torque, thread, gain)}</p>

@@ -2,13 +2,14 @@
 
 import { useState } from 'react';
 import { useStore } from 'zustand';
+import { readyValues } from '../../engine/inspection';
 import { type Asked, missingMeasures, type NextPass } from '../../engine/job';
 import type { PlanMeasure, PlanStep } from '../../engine/plan';
 import type { PressureUnit } from '../../engine/units';
 import { words } from '../../words';
 import { useApp } from '../app-context';
-import { keptValue, limitOf, limitText, shownUnit, shownValue } from '../measure-units';
-import { Button, Notice } from '../parts';
+import { keptValue, limitOf, limitText, shownLimit, shownUnit, shownValue } from '../measure-units';
+import { Button, Notice, NumberPad } from '../parts';
 import type { ShownJob } from '../use-job';
 import { ReadyValues, ValueDialog } from '../value-dialog';
 import styles from './torque-panel.module.css';
@@ -18,6 +19,10 @@ export interface Measuring {
   readonly preferred: PressureUnit;
   /** Where to aim, as shown; empty where nobody can say. */
   readonly suggested: string;
+  /** Where only the part knows the limit, nothing can be offered: the pad stands in the panel itself. */
+  readonly isOnPad: boolean;
+  readonly typed: string;
+  readonly type: (text: string) => void;
   readonly busy: boolean;
   readonly isTyping: boolean;
   readonly startTyping: (typing: boolean) => void;
@@ -29,6 +34,7 @@ export interface Measuring {
   readonly action: (following: string) => {
     readonly label: string;
     readonly detail: string;
+    readonly disabled?: boolean;
     readonly onPress: () => void;
   };
 }
@@ -44,6 +50,11 @@ export function useMeasures(
   const suggested =
     measure?.suggested === undefined ? '' : shownValue(measure.suggested, measure, preferred);
   const [isTyping, startTyping] = useState(false);
+  const [typed, type] = useState('');
+  const isOnPad =
+    measure !== undefined &&
+    suggested === '' &&
+    readyValues(shownLimit(measure, preferred)).length === 0;
   const mark = measure && open.state.measures[`${step.id}.${measure.id}`];
   const isOutside = mark?.judged === 'outside' && !mark.stale;
   const record = async (text: string) => {
@@ -55,6 +66,9 @@ export function useMeasures(
     measure,
     preferred,
     suggested,
+    isOnPad,
+    typed,
+    type,
     busy: open.busy,
     isTyping,
     startTyping,
@@ -65,18 +79,23 @@ export function useMeasures(
       const isLastRound = next !== undefined && next.pass.pass === next.of;
       return isLastRound && missingMeasures(open.state, step).length > 0;
     },
-    action: (following) =>
-      suggested === '' || measure === undefined
+    action: (following) => {
+      const value = isOnPad ? typed : suggested;
+      return measure === undefined || (value === '' && !isOnPad)
         ? {
             label: words.stand.enterValue,
             detail: measure?.name ?? '',
             onPress: () => startTyping(true),
           }
         : {
-            label: words.stand.recordValue(`${suggested} ${shownUnit(measure, preferred)}`),
-            detail: following,
-            onPress: () => void record(suggested),
-          },
+            label: words.stand.recordValue(
+              value === '' ? '' : `${value} ${shownUnit(measure, preferred)}`,
+            ),
+            detail: value === '' ? measure.name : following,
+            disabled: value === '' || !Number.isFinite(Number(value)),
+            onPress: () => void record(value),
+          };
+    },
   };
 }
 
@@ -102,7 +121,21 @@ export function MeasurePanel({ measuring }: { readonly measuring: Measuring }) {
         <p className={styles.explained} id={howId}>
           {measure.how} {limitText(measure, preferred)}
         </p>
-        {suggested === '' ? (
+        {measuring.isOnPad ? (
+          <NumberPad
+            label={measure.name}
+            value={measuring.typed}
+            onChange={measuring.type}
+            point="."
+            eraseLabel={words.app.erase}
+            maxLength={6}
+          >
+            <p className={styles.value}>
+              {measuring.typed === '' ? '–' : measuring.typed}
+              <span className={styles.unit}> {shownUnit(measure, preferred)}</span>
+            </p>
+          </NumberPad>
+        ) : suggested === '' ? (
           <ReadyValues
             measure={measure}
             preferred={preferred}

@@ -1,13 +1,13 @@
 /** What the wrench showed, bolt by bolt, and what each reading is worth; nothing at all while no wrench types. */
 
-import { words } from '../../words';
+import { jointWords } from '../../words/joint';
 import { Button, Notice } from '../parts';
 import styles from './joint-aside.module.css';
 import type { ReadingRow, Readings } from './use-readings';
 
 export function ReadingNote({ readings }: { readonly readings: Readings }) {
   const { rows, next, unused, isRising, again, takeBack } = readings;
-  const text = words.reading;
+  const text = jointWords.reading;
   if (rows.length === 0 && unused === undefined) return null;
   return (
     <section className={styles.readings} aria-label={text.title}>
@@ -56,7 +56,7 @@ export function ReadingNote({ readings }: { readonly readings: Readings }) {
 }
 
 function judgedText({ judged, inside }: ReadingRow, isRising: boolean): string {
-  const text = words.reading;
+  const text = jointWords.reading;
   if (isRising && judged === 'outside') return text.risenTooFar;
   if (isRising && judged === 'inside') return text.rising;
   if (judged === 'undecided') return text.undecided(inside);

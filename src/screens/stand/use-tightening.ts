@@ -8,6 +8,7 @@ import { type Adapter, type Figure, type RankedWrench, rankWrenches } from '../.
 import { writeTorqueMarking } from '../../engine/units';
 import { knownFigures, printedElsewhere, type Tool } from '../../state';
 import { words } from '../../words';
+import { jointWords } from '../../words/joint';
 import { useApp, useNames } from '../app-context';
 import type { ShownJob } from '../use-job';
 import { type Readings, useReadings } from './use-readings';
@@ -59,7 +60,9 @@ export function useTightening(shown: ShownJob, step: PlanStep): Tightening {
   const figure = next?.figure;
   const adapters = tools.flatMap(adapterOf);
   const adapter = adapters.find(({ id }) => id === taken?.adapter);
-  const wrenches = tools.flatMap((tool) => (tool.kind === 'wrench' ? [tool.wrench] : []));
+  const wrenches = tools.flatMap((tool) =>
+    tool.kind === 'wrench' && tool.wrench.condition !== 'retired' ? [tool.wrench] : [],
+  );
   const ranked =
     figure === undefined ? [] : rankWrenches(figure, wrenches, app.clock.today(), adapter);
   const chosen = ranked.find((one) => one.wrench.id === taken?.wrench) ?? ranked[0];
@@ -103,7 +106,7 @@ export function useTightening(shown: ShownJob, step: PlanStep): Tightening {
     const isLast = next.pass.pass === next.of;
     const made =
       readings.rows.length > 0
-        ? words.reading.record(readings.rows.length)
+        ? jointWords.reading.record(readings.rows.length)
         : isLast
           ? clickedLabel(layoutOf(step)?.bolts ?? 1)
           : words.torque.risen(next.pass.pass);
@@ -150,7 +153,9 @@ export function useTightening(shown: ShownJob, step: PlanStep): Tightening {
 }
 
 function adapterOf(tool: Tool): readonly NamedAdapter[] {
-  return tool.kind === 'adapter' ? [{ ...tool.adapter, id: tool.id, name: tool.name }] : [];
+  return tool.kind === 'adapter' && tool.retired !== true
+    ? [{ ...tool.adapter, id: tool.id, name: tool.name }]
+    : [];
 }
 
 function wrenchText({ wrench }: RankedWrench, adapter: NamedAdapter | undefined): string {

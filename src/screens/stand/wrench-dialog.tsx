@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import type { RankedWrench } from '../../engine/torque';
 import { words } from '../../words';
+import { jointWords } from '../../words/joint';
 import { useNames } from '../app-context';
 import { Button, Dialog, Pick } from '../parts';
 import type { Tightening } from './use-tightening';
@@ -66,7 +67,7 @@ function WrenchRow({
   readonly onTake: () => void;
 }) {
   const names = useNames(undefined);
-  const { wrench, plan, refusal } = ranked;
+  const { wrench, plan, refusal, reasons } = ranked;
   return (
     <li className={styles.wrench}>
       <div>
@@ -78,6 +79,7 @@ function WrenchRow({
             `${words.torque.setTo(wrench.id, `${words.writing.figure(plan.onScale, 2)} ${plan.unit}`)} ${words.torque.eachEnds(words.writing.figure(plan.jointLow), words.writing.figure(plan.jointHigh))}`}
           {refusal !== undefined && words.refusal(refusal, names)}
         </p>
+        {plan !== undefined && <p className={styles.reasons}>{reasonsText(reasons)}</p>}
       </div>
       {plan !== undefined && (
         <Button tone={isTaken ? 'solid' : 'plain'} onPress={onTake}>
@@ -86,4 +88,10 @@ function WrenchRow({
       )}
     </li>
   );
+}
+
+function reasonsText(reasons: RankedWrench['reasons']): string {
+  const sentences: Readonly<Record<string, string>> = jointWords.wrench.reasons; // refusals have their own
+  const said = reasons.flatMap((reason) => sentences[reason] ?? []).join('; ');
+  return `${said.charAt(0).toUpperCase()}${said.slice(1)}.`;
 }

@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { adapterSchema } from '../../engine/torque';
 import type { Tool } from '../../state';
 import { words } from '../../words';
+import { boardWords } from '../../words/board-words';
 import { useApp } from '../app-context';
 import { Button, Dialog, Notice, Pick, TextField } from '../parts';
 import { numberIn } from './number-in';
@@ -17,7 +18,7 @@ export interface AdapterFormProps {
 
 export function AdapterForm({ tool, wrenches, onClose }: AdapterFormProps) {
   const app = useApp();
-  const { toolBoard } = words;
+  const { toolBoard } = boardWords;
   const [name, setName] = useState(tool?.name ?? '');
   const [grip, setGrip] = useState(String(tool?.adapter.grip ?? ''));
   const [offset, setOffset] = useState(String(tool?.adapter.offset ?? ''));

@@ -4,6 +4,7 @@ import { Link } from 'wouter';
 import { writeTorqueMarking } from '../../engine/units';
 import type { BikeInDoubt, JointInDoubt } from '../../state';
 import { words } from '../../words';
+import { boardWords } from '../../words/board-words';
 import { useNames } from '../app-context';
 import { Button } from '../parts';
 import { routes } from '../routes';
@@ -16,7 +17,7 @@ export interface BikeRowProps {
 
 export function BikeRow({ bike, onCall }: BikeRowProps) {
   const { person } = useNames(undefined);
-  const { reachBack } = words;
+  const { reachBack } = boardWords;
   const { frameNumber, make, model, customer, handedOverAt, calledBack } = bike;
   const isGone = bike.status === 'handed-over';
   return (
@@ -66,7 +67,7 @@ export function BikeRow({ bike, onCall }: BikeRowProps) {
 }
 
 function Joints({ joints }: { readonly joints: readonly JointInDoubt[] }) {
-  const { reachBack } = words;
+  const { reachBack } = boardWords;
   return (
     <table className={styles.joints}>
       <thead>
@@ -88,7 +89,8 @@ function Joints({ joints }: { readonly joints: readonly JointInDoubt[] }) {
 }
 
 function JointRow({ joint }: { readonly joint: JointInDoubt }) {
-  const { reachBack, writing } = words;
+  const { writing } = words;
+  const { reachBack } = boardWords;
   const { name, figure, onScale, wrench, low, high, probabilityOutside, goneOver } = joint;
   const on = joint.adapter === undefined ? '' : `, ${joint.adapter.name}`;
   return (
@@ -104,12 +106,16 @@ function JointRow({ joint }: { readonly joint: JointInDoubt }) {
           </span>
         )}
       </th>
-      <td data-label={reachBack.figure}>{writeTorqueMarking(figure)}</td>
+      <td className={styles.short} data-label={reachBack.figure}>
+        {writeTorqueMarking(figure)}
+      </td>
       <td data-label={reachBack.set}>
-        {writing.figure(onScale, 2)} {wrench.unit}
+        <span className={styles.short}>
+          {writing.figure(onScale, 2)} {wrench.unit}
+        </span>
         {on}
       </td>
-      <td data-label={reachBack.ended}>
+      <td className={styles.short} data-label={reachBack.ended}>
         {low === undefined || high === undefined
           ? reachBack.endedUnknown
           : reachBack.endedAt(writing.figure(low, 2), writing.figure(high, 2))}

@@ -5,6 +5,7 @@ import { useLocation } from 'wouter';
 import { useStore } from 'zustand';
 import type { WrenchTool } from '../../state';
 import { words } from '../../words';
+import { boardWords } from '../../words/board-words';
 import { useApp } from '../app-context';
 import { SomebodyFirst } from '../hands';
 import { ActionBar, Button, Choice, Notice, Page, TextField, Working } from '../parts';
@@ -21,7 +22,7 @@ export function CalibrationPage({ id }: { readonly id: string }) {
   const loaded = useStore(useApp().session, (session) => session.loaded);
   if (!loaded)
     return (
-      <Page title={words.calibration.title(id)}>
+      <Page title={boardWords.calibration.title(id)}>
         <Working>{words.app.opening}</Working>
       </Page>
     );
@@ -43,7 +44,7 @@ function CalibrationOf({ tool }: { readonly tool: WrenchTool }) {
   const app = useApp();
   const [, go] = useLocation();
   const { wrench } = tool;
-  const { calibration } = words;
+  const { calibration } = boardWords;
   const { form, change, forget } = useForm(tool);
   const [problem, setProblem] = useState<string>();
   const asFound = form.gives === 'points' ? judge(wrench, form.found, form.way) : undefined;
@@ -137,7 +138,7 @@ interface WhatWasDoneProps {
 }
 
 function WhatWasDone({ how, onChange }: WhatWasDoneProps) {
-  const { calibration } = words;
+  const { calibration } = boardWords;
   return (
     <div className={styles.done}>
       <TextField label={calibration.how} value={how} onChange={onChange} maxLength={200} />

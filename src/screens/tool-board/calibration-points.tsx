@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import type { Wrench } from '../../engine/torque';
 import { words } from '../../words';
+import { boardWords } from '../../words/board-words';
 import { Button, classes, NumberPad } from '../parts';
 import styles from './calibration.module.css';
 import {
@@ -31,7 +32,7 @@ interface Cell {
 
 export function CalibrationPoints(props: CalibrationPointsProps) {
   const { title, wrench, way, withUncertainty, points, onChange } = props;
-  const { calibration } = words;
+  const { calibration } = boardWords;
   const [cell, select] = useState<Cell>({ row: 0, column: 'value' });
   const judged = judge(wrench, points, way);
   const columns = columnsFor(wrench, way, withUncertainty);
@@ -96,7 +97,7 @@ export function CalibrationPoints(props: CalibrationPointsProps) {
 }
 
 function columnsFor(wrench: Wrench, way: Way, withUncertainty: boolean) {
-  const { calibration } = words;
+  const { calibration } = boardWords;
   const value = way === 'true' ? calibration.tester(wrench.unit) : calibration.deviation;
   return [
     { column: 'at', label: `${calibration.pointAt}, ${wrench.unit}` },
@@ -106,7 +107,7 @@ function columnsFor(wrench: Wrench, way: Way, withUncertainty: boolean) {
 }
 
 function verdictText(draft: DraftPoint, way: Way, { result }: Judged): string {
-  const { verdict } = words.calibration;
+  const { verdict } = boardWords.calibration;
   const point = pointIn(draft, way);
   if (point === undefined) return verdict.missing;
   const judged = result?.points.find(

@@ -2,6 +2,7 @@
 
 import type { Wrench } from '../../engine/torque';
 import { words } from '../../words';
+import { boardWords } from '../../words/board-words';
 import { Notice } from '../parts';
 import type { Judged } from './calibration-draft';
 
@@ -13,7 +14,8 @@ export interface CalibrationVerdictProps {
 }
 
 export function CalibrationVerdict({ judged, wrench, isLeft = false }: CalibrationVerdictProps) {
-  const { calibration, writing } = words;
+  const { writing } = words;
+  const { calibration } = boardWords;
   const { result, refusal } = judged;
   if (refusal !== undefined)
     return (

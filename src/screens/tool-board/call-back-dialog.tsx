@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import type { BikeInDoubt, Doubt } from '../../state';
 import { words } from '../../words';
+import { boardWords } from '../../words/board-words';
 import { useApp } from '../app-context';
 import { Button, Dialog, Notice, TextField } from '../parts';
 import { causeText } from './doubt-text';
@@ -16,7 +17,7 @@ export interface CallBackDialogProps {
 
 export function CallBackDialog({ doubt, bike, onClose }: CallBackDialogProps) {
   const app = useApp();
-  const { reachBack } = words;
+  const { reachBack } = boardWords;
   const [said, say] = useState('');
   const [problem, setProblem] = useState<string>();
   const [isBusy, setBusy] = useState(false);

@@ -1,7 +1,7 @@
 /** The certificate itself: its dates, its number, and how it gives what was measured. */
 
 import { yearAfter } from '../../state';
-import { words } from '../../words';
+import { boardWords } from '../../words/board-words';
 import { Checks, Choice, TextField } from '../parts';
 import styles from './calibration.module.css';
 import type { CalibrationForm } from './calibration-form';
@@ -12,7 +12,7 @@ export interface CertificateFieldsProps {
 }
 
 export function CertificateFields({ form, onChange }: CertificateFieldsProps) {
-  const { calibration } = words;
+  const { calibration } = boardWords;
   return (
     <section className={styles.section}>
       <h2>{calibration.certificate}</h2>
@@ -63,7 +63,7 @@ export function CertificateFields({ form, onChange }: CertificateFieldsProps) {
             ]}
           />
           <Checks
-            label={words.toolBoard.uncertainty}
+            label={boardWords.toolBoard.uncertainty}
             values={form.withUncertainty ? ['stated'] : []}
             onChange={(values) => onChange({ withUncertainty: values.length > 0 })}
             options={[{ value: 'stated', label: calibration.withUncertainty }]}

@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { type WrenchCondition, wrenchConditions } from '../../engine/torque';
 import type { WrenchTool } from '../../state';
 import { words } from '../../words';
+import { boardWords } from '../../words/board-words';
 import { useApp } from '../app-context';
 import { Button, Choice, Dialog, Notice, TextField } from '../parts';
 import styles from './wrench-page.module.css';
@@ -15,7 +16,7 @@ export interface ConditionDialogProps {
 
 export function ConditionDialog({ tool, onClose }: ConditionDialogProps) {
   const app = useApp();
-  const { toolBoard } = words;
+  const { toolBoard } = boardWords;
   const { id, condition } = tool.wrench;
   const others = wrenchConditions.filter((value) => value !== condition);
   const [to, setTo] = useState<WrenchCondition>();

@@ -1,14 +1,14 @@
 /** Operations since the calibration, of those between two calibrations: in words, and drawn to scale. */
 
 import { OPERATIONS_BETWEEN_CALIBRATIONS } from '../../engine/torque';
-import { words } from '../../words';
+import { boardWords } from '../../words/board-words';
 import styles from './operations-bar.module.css';
 
 export function OperationsBar({ used }: { readonly used: number }) {
   const most = OPERATIONS_BETWEEN_CALIBRATIONS;
   return (
     <span className={styles.operations}>
-      <span>{words.toolBoard.operations(used, most)}</span>
+      <span>{boardWords.toolBoard.operations(used, most)}</span>
       <svg
         className={styles.bar}
         viewBox={`0 0 ${most} 100`}

@@ -3,6 +3,7 @@
 import { calibrationResult, type Wrench } from '../../engine/torque';
 import type { ToolNote } from '../../state';
 import { words } from '../../words';
+import { boardWords } from '../../words/board-words';
 import styles from './wrench-page.module.css';
 import { percentText } from './wrench-standing';
 
@@ -15,7 +16,8 @@ export interface PointsTableProps {
 }
 
 export function PointsTable({ title, points, wrench }: PointsTableProps) {
-  const { toolBoard, writing } = words;
+  const { writing } = words;
+  const { toolBoard } = boardWords;
   const judged = calibrationResult(wrench, points);
   const isUnsure = points.some(({ uncertainty }) => uncertainty !== undefined);
   const isInside = (at: number) =>

@@ -12,6 +12,7 @@ import {
   type WrenchTool,
 } from '../../state';
 import { words } from '../../words';
+import { boardWords } from '../../words/board-words';
 import { useApp, useNames } from '../app-context';
 import { Button, Empty, Notice, Page, Working } from '../parts';
 import { routes } from '../routes';
@@ -28,7 +29,7 @@ export function ReachBackPage({ id, doubt }: { readonly id: string; readonly dou
       {(tool) => {
         const found = doubtByKey(tool, doubt);
         return found === undefined ? (
-          <Page title={words.reachBack.title(id)}>
+          <Page title={boardWords.reachBack.title(id)}>
             <Empty>{words.app.nothingHere}</Empty>
           </Page>
         ) : (
@@ -49,7 +50,7 @@ function ReachBackOf({ tool, doubt }: ReachBackProps) {
   const [, go] = useLocation();
   const { reached, problem, progress } = useReachBack(tool, doubt);
   const [calling, call] = useState<BikeInDoubt>();
-  const { reachBack } = words;
+  const { reachBack } = boardWords;
   const title = reachBack.title(tool.id);
   return (
     <Page
@@ -57,7 +58,7 @@ function ReachBackOf({ tool, doubt }: ReachBackProps) {
       beside={
         <span className={styles.tools} data-on-screen-only>
           <Button onPress={() => go(routes.wrench(tool.id))}>
-            {words.toolBoard.backToWrench(tool.id)}
+            {boardWords.toolBoard.backToWrench(tool.id)}
           </Button>
           <Button tone="solid" onPress={() => app.printSheet(title)}>
             {reachBack.print}
@@ -134,7 +135,7 @@ function useReachBack(tool: WrenchTool, doubt: Doubt) {
 }
 
 function Why({ tool, doubt }: ReachBackProps) {
-  const { reachBack } = words;
+  const { reachBack } = boardWords;
   const { since, until, found, reason } = doubt;
   return (
     <section className={styles.why}>
@@ -152,7 +153,7 @@ function Why({ tool, doubt }: ReachBackProps) {
 }
 
 function countText({ bikes, looked }: ReachedBack): string {
-  const { reachBack } = words;
+  const { reachBack } = boardWords;
   if (looked.joints === 0) return reachBack.noneUsed;
   if (bikes.length === 0) return reachBack.allInside(looked.bikes, looked.joints);
   const joints = bikes.reduce((sum, bike) => sum + bike.joints.length, 0);
@@ -187,7 +188,7 @@ function DealtWith({
 }: ReachBackProps & { readonly shown: readonly BikeInDoubt[] }) {
   const { person } = useNames(undefined);
   const rack = useStore(useApp().rack, ({ rows }) => rows);
-  const { reachBack } = words;
+  const { reachBack } = boardWords;
   const notes = calledBackFor(tool, doubt).filter(
     ({ job }) => !shown.some((bike) => bike.job === job),
   );

@@ -5,6 +5,7 @@ import { Link } from 'wouter';
 import { useStore } from 'zustand';
 import { type Doubt, daysBetween, doubtsOf, type Tool, type WrenchTool } from '../../state';
 import { words } from '../../words';
+import { boardWords } from '../../words/board-words';
 import { useApp } from '../app-context';
 import { Button, classes, Empty, Notice, Page } from '../parts';
 import { routes } from '../routes';
@@ -29,28 +30,28 @@ export function ToolBoard() {
     standing.filter(isWanted).map(({ tool }) => tool);
   const add = (
     <Button tone="solid" onPress={() => edit('wrench')}>
-      {words.toolBoard.add}
+      {boardWords.toolBoard.add}
     </Button>
   );
   return (
-    <Page title={words.toolBoard.title} beside={add}>
+    <Page title={boardWords.toolBoard.title} beside={add}>
       <Doubts wrenches={wrenches} today={today} />
-      {loaded && wrenches.length === 0 && <Empty action={add}>{words.toolBoard.empty}</Empty>}
+      {loaded && wrenches.length === 0 && <Empty action={add}>{boardWords.toolBoard.empty}</Empty>}
       <Wrenches
-        title={words.toolBoard.unfit}
+        title={boardWords.toolBoard.unfit}
         tools={of(({ isFit, isRetired }) => !isFit && !isRetired)}
       >
         <Notice>
-          <p>{words.toolBoard.caution}</p>
+          <p>{boardWords.toolBoard.caution}</p>
         </Notice>
       </Wrenches>
-      <Wrenches title={words.toolBoard.wrenches} tools={of(({ isFit }) => isFit)} />
+      <Wrenches title={boardWords.toolBoard.wrenches} tools={of(({ isFit }) => isFit)} />
       <section className={styles.section}>
         <div className={styles.head}>
-          <h2>{words.toolBoard.adapters}</h2>
-          <Button onPress={() => edit('adapter')}>{words.toolBoard.addAdapter}</Button>
+          <h2>{boardWords.toolBoard.adapters}</h2>
+          <Button onPress={() => edit('adapter')}>{boardWords.toolBoard.addAdapter}</Button>
         </div>
-        {loaded && adapters.length === 0 && <Empty>{words.toolBoard.noAdapters}</Empty>}
+        {loaded && adapters.length === 0 && <Empty>{boardWords.toolBoard.noAdapters}</Empty>}
         {adapters.length > 0 && (
           <ul className={styles.tools}>
             {adapters.map((tool) => (
@@ -59,7 +60,7 @@ export function ToolBoard() {
           </ul>
         )}
       </section>
-      <Wrenches title={words.toolBoard.retired} tools={of(({ isRetired }) => isRetired)} />
+      <Wrenches title={boardWords.toolBoard.retired} tools={of(({ isRetired }) => isRetired)} />
       {editing === 'wrench' && <WrenchForm onClose={() => edit(undefined)} />}
       {editing !== undefined && editing !== 'wrench' && (
         <AdapterForm
@@ -87,7 +88,7 @@ function Doubts({
   if (doubts.length === 0) return null;
   return (
     <section className={styles.section}>
-      <h2>{words.toolBoard.toLookInto}</h2>
+      <h2>{boardWords.toolBoard.toLookInto}</h2>
       <ul className={styles.tools}>
         {doubts.map((doubt) => (
           <DoubtRow key={`${doubt.wrench} ${doubt.key}`} doubt={doubt} />
@@ -102,7 +103,7 @@ export function DoubtRow({ doubt }: { readonly doubt: Doubt }) {
     <li className={styles.doubt}>
       <p>{causeText(doubt)}</p>
       <Link className={styles.link} href={routes.reachBack(doubt.wrench, doubt.key)}>
-        {words.toolBoard.showBikes}
+        {boardWords.toolBoard.showBikes}
       </Link>
     </li>
   );
@@ -166,18 +167,18 @@ function AdapterRow({ tool, onEdit }: { readonly tool: AdapterTool; readonly onE
     <li className={styles.adapter}>
       <span className={styles.what}>
         <strong>{name}</strong>
-        {retired === true && <span>{words.toolBoard.retired}</span>}
+        {retired === true && <span>{boardWords.toolBoard.retired}</span>}
       </span>
       <span className={styles.soft}>
-        {words.toolBoard.adapterLine(
+        {boardWords.toolBoard.adapterLine(
           figure(adapter.offset),
           figure(adapter.angle),
           figure(adapter.grip),
         )}
-        {wrench !== undefined && `, ${words.toolBoard.adapterOn(wrench)}`}
+        {wrench !== undefined && `, ${boardWords.toolBoard.adapterOn(wrench)}`}
       </span>
-      <Button label={`${words.toolBoard.edit} ${name}`} onPress={onEdit}>
-        {words.toolBoard.edit}
+      <Button label={`${boardWords.toolBoard.edit} ${name}`} onPress={onEdit}>
+        {boardWords.toolBoard.edit}
       </Button>
     </li>
   );

@@ -12,6 +12,7 @@ import {
 } from '../../engine/torque';
 import { type TorqueUnit, torqueUnits } from '../../engine/units';
 import { words } from '../../words';
+import { boardWords } from '../../words/board-words';
 import { useApp } from '../app-context';
 import { Button, Dialog, Notice, Pick, TextField } from '../parts';
 import { numberIn } from './number-in';
@@ -44,7 +45,7 @@ export function WrenchForm({ wrench, onClose }: WrenchFormProps) {
   const change = (part: Partial<Draft>) => setDraft({ ...draft, ...part });
   const save = async () => {
     const parsed = wrenchSchema.safeParse(wrenchIn(draft));
-    if (!parsed.success) return setProblem(words.toolBoard.wrong);
+    if (!parsed.success) return setProblem(boardWords.toolBoard.wrong);
     const { id, name, type, lowest, highest, increment, unit } = parsed.data;
     const described = { name, kind: draft.kind, type, class: parsed.data.class };
     const saved = await (wrench === undefined
@@ -55,13 +56,13 @@ export function WrenchForm({ wrench, onClose }: WrenchFormProps) {
   };
   return (
     <Dialog
-      title={wrench === undefined ? words.toolBoard.add : words.toolBoard.correct}
+      title={wrench === undefined ? boardWords.toolBoard.add : boardWords.toolBoard.correct}
       closeLabel={words.app.cancel}
       onClose={onClose}
       wide
       actions={
         <Button tone="solid" onPress={() => void save()}>
-          {words.toolBoard.save}
+          {boardWords.toolBoard.save}
         </Button>
       }
     >
@@ -84,7 +85,7 @@ interface PartProps {
 }
 
 function Description({ draft, isNew, onChange }: PartProps & { readonly isNew: boolean }) {
-  const { toolBoard } = words;
+  const { toolBoard } = boardWords;
   const text = (part: 'id' | 'name' | 'lowest' | 'highest' | 'increment') => ({
     value: draft[part],
     onChange: (value: string) => onChange({ [part]: value }),
@@ -138,7 +139,7 @@ function Description({ draft, isNew, onChange }: PartProps & { readonly isNew: b
 }
 
 function LastCalibration({ draft, onChange }: PartProps) {
-  const { toolBoard } = words;
+  const { toolBoard } = boardWords;
   return (
     <>
       <TextField

@@ -3,6 +3,7 @@
 import { useStore } from 'zustand';
 import type { ToolNote, WrenchTool } from '../../state';
 import { words } from '../../words';
+import { boardWords } from '../../words/board-words';
 import { useApp, useNames } from '../app-context';
 import { Empty } from '../parts';
 import { PointsTable } from './points-table';
@@ -16,13 +17,13 @@ export function WrenchHistory({ tool }: { readonly tool: WrenchTool }) {
   const frameOf = (job: string) => rack.find((row) => row.job === job)?.frameNumber ?? job;
   return (
     <section className={styles.section}>
-      <h2>{words.toolBoard.history}</h2>
-      {history.length === 0 && <Empty>{words.toolBoard.noHistory}</Empty>}
+      <h2>{boardWords.toolBoard.history}</h2>
+      {history.length === 0 && <Empty>{boardWords.toolBoard.noHistory}</Empty>}
       <ol className={styles.history} reversed>
         {placed.map(({ note, place }) => (
           <li key={place} className={styles.note}>
             <p className={styles.by}>
-              {words.toolBoard.noteBy(
+              {boardWords.toolBoard.noteBy(
                 person(note.by),
                 `${words.date(note.at.claimed)}, ${words.time(note.at.claimed)}`,
               )}
@@ -52,17 +53,17 @@ function CalibrationPoints({
   return (
     <div className={styles.tables}>
       {found.length > 0 && (
-        <PointsTable title={words.toolBoard.found} points={found} wrench={wrench} />
+        <PointsTable title={boardWords.toolBoard.found} points={found} wrench={wrench} />
       )}
       {adjusted !== undefined && (
-        <PointsTable title={words.toolBoard.left} points={adjusted.points} wrench={wrench} />
+        <PointsTable title={boardWords.toolBoard.left} points={adjusted.points} wrench={wrench} />
       )}
     </div>
   );
 }
 
 function sentencesOf(note: ToolNote, frameOf: (job: string) => string): readonly string[] {
-  const { toolBoard } = words;
+  const { toolBoard } = boardWords;
   switch (note.kind) {
     case 'added':
       return [toolBoard.noteAdded];
@@ -86,7 +87,7 @@ function sentencesOf(note: ToolNote, frameOf: (job: string) => string): readonly
 }
 
 function calibrationSentences(note: Calibrated): readonly string[] {
-  const { toolBoard } = words;
+  const { toolBoard } = boardWords;
   const { found, foundOutside, adjusted, reference, isGood, operations } = note;
   const facts = [
     ...(reference === undefined ? [] : [toolBoard.noteReference(reference)]),

@@ -5,6 +5,7 @@ import { Link, useLocation } from 'wouter';
 import { useStore } from 'zustand';
 import { doubtsOf, type WrenchTool } from '../../state';
 import { words } from '../../words';
+import { boardWords } from '../../words/board-words';
 import { useApp } from '../app-context';
 import { Button, Empty, Facts, Notice, Page, Working } from '../parts';
 import { routes } from '../routes';
@@ -38,8 +39,8 @@ export function WithWrench({ id, children }: WithWrenchProps) {
       </Page>
     );
   return (
-    <Page title={words.toolBoard.title}>
-      <Empty action={<Link href={routes.toolBoard}>{words.toolBoard.back}</Link>}>
+    <Page title={boardWords.toolBoard.title}>
+      <Empty action={<Link href={routes.toolBoard}>{boardWords.toolBoard.back}</Link>}>
         {words.refusal({ code: 'tool-missing' })}
       </Empty>
     </Page>
@@ -54,8 +55,8 @@ function WrenchOf({ tool }: { readonly tool: WrenchTool }) {
   const doubts = doubtsOf(tool);
   return (
     <Page
-      title={words.toolBoard.wrenchTitle(wrench.id, wrench.name)}
-      beside={<Button onPress={() => go(routes.toolBoard)}>{words.toolBoard.back}</Button>}
+      title={boardWords.toolBoard.wrenchTitle(wrench.id, wrench.name)}
+      beside={<Button onPress={() => go(routes.toolBoard)}>{boardWords.toolBoard.back}</Button>}
     >
       <Notice as={isFit || isRetired ? 'status' : 'caution'}>
         <p>
@@ -64,14 +65,14 @@ function WrenchOf({ tool }: { readonly tool: WrenchTool }) {
       </Notice>
       <div className={styles.do}>
         <Button tone="solid" onPress={() => go(routes.calibration(wrench.id))}>
-          {words.toolBoard.enterCalibration}
+          {boardWords.toolBoard.enterCalibration}
         </Button>
-        <Button onPress={() => ask('condition')}>{words.toolBoard.changeCondition}</Button>
-        <Button onPress={() => ask('description')}>{words.toolBoard.correct}</Button>
+        <Button onPress={() => ask('condition')}>{boardWords.toolBoard.changeCondition}</Button>
+        <Button onPress={() => ask('description')}>{boardWords.toolBoard.correct}</Button>
       </div>
       {doubts.length > 0 && (
         <section className={styles.section}>
-          <h2>{words.toolBoard.toLookInto}</h2>
+          <h2>{boardWords.toolBoard.toLookInto}</h2>
           <ul className={styles.list}>
             {[...doubts].reverse().map((doubt) => (
               <DoubtRow key={doubt.key} doubt={doubt} />
@@ -89,7 +90,7 @@ function WrenchOf({ tool }: { readonly tool: WrenchTool }) {
 
 function WrenchFacts({ tool }: { readonly tool: WrenchTool }) {
   const { wrench } = tool;
-  const { toolBoard } = words;
+  const { toolBoard } = boardWords;
   const { certificate, kind, increment, unit, lowest, highest } = wrench;
   const step =
     lowest === highest ? '' : `, ${toolBoard.step(words.writing.figure(increment, 3), unit)}`;
@@ -123,5 +124,7 @@ function WrenchFacts({ tool }: { readonly tool: WrenchTool }) {
 function calibratedText({ wrench }: WrenchTool): string {
   const reference = wrench.certificate?.reference;
   const date = words.date(wrench.calibratedOn);
-  return reference === undefined ? date : `${date}, ${words.toolBoard.noteReference(reference)}`;
+  return reference === undefined
+    ? date
+    : `${date}, ${boardWords.toolBoard.noteReference(reference)}`;
 }

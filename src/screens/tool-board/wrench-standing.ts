@@ -9,6 +9,7 @@ import {
 } from '../../engine/torque';
 import { daysBetween, needsCalibration, type WrenchTool } from '../../state';
 import { words } from '../../words';
+import { boardWords } from '../../words/board-words';
 
 export interface WrenchStanding {
   readonly isFit: boolean;
@@ -26,20 +27,20 @@ export function standingOf(tool: WrenchTool, today: string): WrenchStanding {
   const isFit = ready.ok;
   if (!ready.ok && ready.refusal.code === 'wrench-not-in-service') {
     const changed = history.findLast((note) => note.kind === 'condition');
-    const name = sentence(words.toolBoard.conditionNames[condition]);
+    const name = sentence(boardWords.toolBoard.conditionNames[condition]);
     const first =
-      changed?.to === condition ? words.toolBoard.since(name, words.date(changed.on)) : name;
-    const more = !isRetired && needsCalibration(tool) ? [words.toolBoard.untilCalibrated] : [];
+      changed?.to === condition ? boardWords.toolBoard.since(name, words.date(changed.on)) : name;
+    const more = !isRetired && needsCalibration(tool) ? [boardWords.toolBoard.untilCalibrated] : [];
     return { isFit, isRetired, first, more };
   }
   if (!ready.ok && ready.refusal.code === 'calibration-overdue') {
     const first =
       ready.refusal.because === 'date'
-        ? words.toolBoard.overdue(words.date(dueOn), daysBetween(dueOn, today))
-        : words.toolBoard.worn(OPERATIONS_BETWEEN_CALIBRATIONS);
-    return { isFit, isRetired, first, more: [words.toolBoard.untilCalibrated] };
+        ? boardWords.toolBoard.overdue(words.date(dueOn), daysBetween(dueOn, today))
+        : boardWords.toolBoard.worn(OPERATIONS_BETWEEN_CALIBRATIONS);
+    return { isFit, isRetired, first, more: [boardWords.toolBoard.untilCalibrated] };
   }
-  const first = words.toolBoard.dueIn(words.date(dueOn), daysBetween(today, dueOn));
+  const first = boardWords.toolBoard.dueIn(words.date(dueOn), daysBetween(today, dueOn));
   return { isFit, isRetired, first, more: [] };
 }
 
@@ -53,8 +54,8 @@ export function rangeText({ lowest, highest, unit }: Wrench): string {
 export function toleranceText(wrench: Wrench): string {
   const percent = (fraction: number) => words.writing.figure(fraction * 100);
   return wrench.certificate === undefined
-    ? words.toolBoard.within(percent(classDeviation(wrench)))
-    : words.toolBoard.byCertificate(percent(permissibleDeviation(wrench)));
+    ? boardWords.toolBoard.within(percent(classDeviation(wrench)))
+    : boardWords.toolBoard.byCertificate(percent(permissibleDeviation(wrench)));
 }
 
 export function percentText(fraction: number): string {

@@ -1,7 +1,7 @@
 /** Sentences beside a joint at the stand, in English: grease, readings of the wrench, and figures side by side. */
 
 import type { GreaseAdviceRefusal } from '../../engine/plan';
-import type { FigureStanding } from '../../engine/torque';
+import type { FigureStanding, wrenchReasons } from '../../engine/torque';
 import { figure, numbered } from './writing';
 
 const percent = (share: number) => figure(share * 100, 0);
@@ -48,6 +48,18 @@ export const jointLabels = {
     nothing: (refusal: GreaseAdviceRefusal) =>
       (nothingComputed[refusal.code] as (facts: GreaseAdviceRefusal) => string)(refusal), // the table is complete
     noFigure: 'Nothing is computed yet: the figure comes first.',
+  },
+  /** Why a wrench that can do the joint stands where it stands; the others say why they cannot. */
+  wrench: {
+    reasons: {
+      'keeps-the-joint-inside': 'surely inside',
+      'middle-of-its-scale': 'used well within its scale',
+      'near-the-end-of-its-scale': 'used near the end of its scale, where it is least sure',
+      'set-once-for-all': 'set once for all: nothing to turn wrong',
+      'in-another-unit': 'its scale is in another unit than the part',
+      'little-room': 'little room on either side',
+      'due-today': 'due for calibration today: its last day',
+    } satisfies Readonly<Record<(typeof wrenchReasons)[number], string>>,
   },
   figures: {
     title: (count: number) =>

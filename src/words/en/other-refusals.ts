@@ -1,6 +1,6 @@
 /** Refusals from outside the job (disk, keys, files, tyres, logs), by their codes: what is in the way, and what to do. */
 
-import { toolRefusals } from './tool-board';
+import { toolRefusals } from './tool-refusals';
 import { figure, listed } from './writing';
 
 type Facts = Readonly<Record<string, unknown>>;

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { wrenchDays } from '../../../src/engine/job';
-import { doing, opened } from '../../support/given-when-then';
+import { doing, logged, opened } from '../../support/given-when-then';
 import { contentsChecked, smallPlan, stepDone, stepsDone } from '../../support/small-job';
 import { TODAY } from '../../support/wrenches';
 
@@ -43,4 +43,11 @@ test('[J31] wrenches and days are kept apart, in order, and an entry that comes 
 
 test('[J31] without its plan a pass counts as one bolt', () => {
   expect(wrenchDays(stem.entries, undefined)).toEqual([['small', TODAY, 3]]);
+});
+
+test('[J31] a bolt that was read again was brought up again', () => {
+  const last = stem.entries.findLast(({ event }) => event.kind === 'joint-tightened');
+  const readings = [1, 2, 3, 4, 4].map((bolt) => ({ bolt, value: 5.5, text: '5.5' }));
+  const read = logged(start, { ...last?.event, kind: 'joint-tightened', v: 1, readings } as never);
+  expect(wrenchDays(read.entries, smallPlan)).toEqual([['small', TODAY, 5]]);
 });

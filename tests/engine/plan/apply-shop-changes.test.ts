@@ -27,13 +27,13 @@ const idsIn = (...versions: CatalogueVersion[]) =>
   applied(...versions).catalogue.steps.map(({ id }) => id);
 
 describe('no versions', () => {
-  test('[P30] leave the catalogue as it was born', () => {
+  test('[P40] leave the catalogue as it was born', () => {
     expect(applied()).toEqual({ ...born, figures: [], off: [], own: [] });
   });
 });
 
 describe('words and efforts', () => {
-  test('[P30] of the last version stand, and what it does not name stays', () => {
+  test('[P40] of the last version stand, and what it does not name stays', () => {
     const { catalogue } = applied(
       versionOf(2, [{ kind: 'change-words', step: 'bar', words: { how: 'Slide it in.' } }]),
       versionOf(1, [
@@ -50,7 +50,7 @@ describe('words and efforts', () => {
     expect(catalogue.version).toBe('for a test + 2');
   });
 
-  test('[P30] of a version that is taken back are the catalogue’s again', () => {
+  test('[P40] of a version that is taken back are the catalogue’s again', () => {
     const change = versionOf(1, [{ kind: 'set-effort', step: 'bar', effort: [2, 3, 9] }]);
     const back = versionOf(2, [{ kind: 'take-back', version: 'v1' }]);
     expect(applied(change, back).catalogue.steps).toEqual(born.catalogue.steps);
@@ -60,7 +60,7 @@ describe('words and efforts', () => {
 describe('a step that is switched off', () => {
   const off = versionOf(1, [{ kind: 'switch-off', step: 'bar' }]);
 
-  test('[P31] is in no plan, and is in it again when it is switched on', () => {
+  test('[P41] is in no plan, and is in it again when it is switched on', () => {
     const bike = bikeFrom(mountainBike);
     const idsOn = (...versions: CatalogueVersion[]) => {
       const plan = resolvePlan(bike, applied(...versions).catalogue);
@@ -72,7 +72,7 @@ describe('a step that is switched off', () => {
     expect(applied(off).off).toEqual(['bar']);
   });
 
-  test('[P31] hands what relied on it, step or point, to what it relied on', () => {
+  test('[P41] hands what relied on it, step or point, to what it relied on', () => {
     const { catalogue, points } = applied(
       off,
       versionOf(2, [{ kind: 'switch-off', step: 'levers' }]),
@@ -83,7 +83,7 @@ describe('a step that is switched off', () => {
 });
 
 describe('an own step', () => {
-  test('[P32] ends its zone, or stands behind the last that it waits for', () => {
+  test('[P42] ends its zone, or stands behind the last that it waits for', () => {
     expect(idsIn(versionOf(1, [adding({ id: 'own-tag', zone: 'cockpit' })]))).toEqual([
       'unpack',
       'bar',
@@ -96,7 +96,7 @@ describe('an own step', () => {
     ).toEqual(['unpack', 'bar', 'own-tag', 'levers', 'saddle']);
   });
 
-  test('[P32] replaces the own step of the same id, and is confirmed by the points it names', () => {
+  test('[P42] replaces the own step of the same id, and is confirmed by the points it names', () => {
     const { catalogue, points, own } = applied(
       versionOf(1, [adding({ id: 'own-tag', title: 'Tie on a tag' })]),
       versionOf(2, [adding({ id: 'own-tag', title: 'Hang the tag' }, ['bar-point'])]),
@@ -130,7 +130,7 @@ describe('an own step', () => {
       [{ kind: 'approve-figure', make: 'Any', model: 'One', joint: 'moon', figure: { max: 5 } }],
       { code: 'change-without-joint', joint: 'moon' },
     ],
-  ])('[P32] is refused with %s', (_, changes, refusal) => {
+  ])('[P42] is refused with %s', (_, changes, refusal) => {
     expect(applyShopChanges(born, [versionOf(1, changes)])).toEqual({
       ok: false,
       refusal: { ...refusal, version: 'v1' },
@@ -139,7 +139,7 @@ describe('an own step', () => {
 });
 
 describe('an approved figure', () => {
-  test('[P33] says who approved it and when', () => {
+  test('[P43] says who approved it and when', () => {
     const figure = { make: 'Harrier Works', model: 'Fell 2', joint: 'faceplate' };
     const approved = versionOf(1, [
       { kind: 'approve-figure', ...figure, figure: { min: 4, max: 5 } },
@@ -156,7 +156,7 @@ describe('an approved figure', () => {
     ]);
   });
 
-  test('[P33] may stand on an own joint', () => {
+  test('[P43] may stand on an own joint', () => {
     const joint = {
       ...{ id: 'own-hook', name: 'hook', bolts: 1, layout: 'line', thread: 'M5', hand: 'right' },
       ...{ bit: '4 mm hex', preparation: 'grease', preparationNote: 'On the thread.' },

@@ -27,7 +27,7 @@ function refusalOf(changes: readonly unknown[]): ShopChangeRefusal {
 }
 
 describe('the bikes on which changes are tried', () => {
-  test('[P36] are many, unlike, and each sound by the catalogue as it is born', () => {
+  test('[P46] are many, unlike, and each sound by the catalogue as it is born', () => {
     expect(bikes.length).toBeGreaterThan(100);
     expect(new Set(bikes.map(({ kind }) => kind)).size).toBe(12);
     const now = applyShopChanges(born, []);
@@ -37,12 +37,12 @@ describe('the bikes on which changes are tried', () => {
 });
 
 describe('a version', () => {
-  test('[P36] that adds a step after others is allowed', () => {
+  test('[P46] that adds a step after others is allowed', () => {
     const step = { id: 'own-tag', after: ['unpack'], when: { ask: 'kind', is: 'town' } };
     expect(checked([adding(step)])).toMatchObject({ ok: true });
   });
 
-  test('[P36] that switches off what no bike needs is allowed', () => {
+  test('[P46] that switches off what no bike needs is allowed', () => {
     expect(checked([{ kind: 'switch-off', step: 'wipe-down' }])).toMatchObject({ ok: true });
   });
 
@@ -92,7 +92,7 @@ describe('a version', () => {
       ],
       { code: 'joint-never-looked-at', joint: 'own-hook' },
     ],
-  ])('[P36] that %s is refused with a bike and the reason', (_, changes, because) => {
+  ])('[P46] that %s is refused with a bike and the reason', (_, changes, because) => {
     expect(refusalOf(changes)).toMatchObject({
       code: 'plan-unsound',
       bike: { kind: expect.any(String) },
@@ -100,7 +100,7 @@ describe('a version', () => {
     });
   });
 
-  test('[P36] that adds a class A joint with a point that looks at it is allowed', () => {
+  test('[P46] that adds a class A joint with a point that looks at it is allowed', () => {
     const joint = {
       ...{ id: 'own-hook', name: 'tow hook', bolts: 1, layout: 'line', thread: 'M8' },
       ...{ hand: 'right', bit: '6 mm hex', preparation: 'grease', preparationNote: 'Thinly.' },
@@ -115,7 +115,7 @@ describe('a version', () => {
     ).toMatchObject({ ok: true });
   });
 
-  test('[P36] is tried only on bikes whose plan it changes', () => {
+  test('[P46] is tried only on bikes whose plan it changes', () => {
     const tried = (changes: readonly unknown[]) => {
       const trial = trialOf(born, [], [versionOf(1, changes)], bikes);
       return trial.ok ? trial.value.bikes : undefined;
@@ -125,7 +125,7 @@ describe('a version', () => {
     expect(new Set(onTown?.map(({ kind }) => kind))).toEqual(new Set(['town']));
   });
 
-  test('[P36] that takes back what a later one stands on is refused', () => {
+  test('[P46] that takes back what a later one stands on is refused', () => {
     const first = versionOf(1, [adding({ id: 'own-a' })]);
     const second = versionOf(2, [adding({ id: 'own-b', reliesOn: ['own-a'] })]);
     const back = versionOf(3, [{ kind: 'take-back', version: 'v1' }]);
@@ -135,7 +135,7 @@ describe('a version', () => {
     });
   });
 
-  test('[P35] that takes back what was never there is refused', () => {
+  test('[P45] that takes back what was never there is refused', () => {
     expect(refusalOf([{ kind: 'take-back', version: 'v9' }])).toEqual({
       code: 'version-to-take-back-unknown',
     });

@@ -21,7 +21,7 @@ function adviceOn(change: Partial<Asked['joint']> = {}, own: Partial<Asked> = {}
 }
 
 describe('greaseAdvice', () => {
-  test('[P22] compares dry and greased at the middle of the figure', () => {
+  test('[P32] compares dry and greased at the middle of the figure', () => {
     const advice = adviceOn();
     if (!advice.ok) throw new Error(advice.refusal.code);
     expect(advice.value.torque).toBe(5);
@@ -48,7 +48,7 @@ describe('greaseAdvice', () => {
     [{ min: 5 }, 5],
     [{ min: 4, max: 6, target: 5.5 }, 5.5],
     [{ target: 8 }, 8],
-  ])('[P22] a figure of %j is taken at %d N·m', (limits, torque) => {
+  ])('[P32] a figure of %j is taken at %d N·m', (limits, torque) => {
     const own = figureSchema.parse({ ...limits, source: figure.source });
     const advice = adviceOn({}, { figure: own });
     expect(advice.ok && advice.value.torque).toBe(torque);
@@ -72,12 +72,12 @@ describe('greaseAdvice', () => {
     ['a pitch no table has', { thread: 'M5×0.6' }, '8.8', 'thread-not-in-table'],
     ['a bolt without a stamp', {}, undefined, 'bolt-stamp-missing'],
     ['a stamp no table has', {}, '7.7', 'property-class-unknown'],
-  ])('[P22] %s is not computed', (_, change, propertyClass, code) => {
+  ])('[P32] %s is not computed', (_, change, propertyClass, code) => {
     const advice = adviceOn(change, { propertyClass });
     expect(advice.ok ? 'computed' : advice.refusal.code).toBe(code);
   });
 
-  test('[P22] a joint of which the description says nothing is not computed', () => {
+  test('[P32] a joint of which the description says nothing is not computed', () => {
     const { clamps: _, ...bare } = joint;
     const advice = greaseAdvice({ joint: bare, figure, propertyClass: '8.8' });
     expect(advice).toEqual({
@@ -86,7 +86,7 @@ describe('greaseAdvice', () => {
     });
   });
 
-  test('[P22] on a real bike: computed at an alloy bar, refused at a carbon one', () => {
+  test('[P32] on a real bike: computed at an alloy bar, refused at a carbon one', () => {
     const codes = (['aluminium', 'carbon'] as const).map((barMaterial) => {
       const bike = bikeFrom(mountainBike, {
         steering: { barMaterial },

@@ -13,7 +13,7 @@ test.each<[text: string, diameter: number, pitch: number]>([
   ['M8×1', 8, 1],
   ['M10 x 1.25', 10, 1.25],
   [' M30×1 ', 30, 1],
-])('[P21] %s is a thread of %d mm with a pitch of %d mm', (text, diameter, pitch) => {
+])('[P31] %s is a thread of %d mm with a pitch of %d mm', (text, diameter, pitch) => {
   expect(jointThread(text)).toEqual({ diameter, pitch });
 });
 
@@ -26,11 +26,11 @@ test.each([
   ['no size', 'M'],
   ['no pitch worth the name', 'M5×0'],
   ['nothing', ''],
-])('[P21] %s names no thread', (_, text) => {
+])('[P31] %s names no thread', (_, text) => {
   expect(jointThread(text)).toBeUndefined();
 });
 
-test('[P21] the catalogue names one thread for most joints of M10 and below', () => {
+test('[P31] the catalogue names one thread for most joints of M10 and below', () => {
   const texts = seedCatalogue().joints.map(({ thread }) => thread);
   const plain = texts.filter((text) => /^M([3-68]|10)$/.test(text));
   expect(plain.length).toBeGreaterThan(15);

@@ -14,11 +14,11 @@ function merged(one: readonly CatalogueVersion[], other: readonly CatalogueVersi
 }
 
 describe('two sides', () => {
-  test('[P37] that have the same have nothing to bring', () => {
+  test('[P47] that have the same have nothing to bring', () => {
     expect(merged([shared], [shared])).toEqual({ incoming: [], conflicts: [] });
   });
 
-  test('[P37] bring what the other lacks, in order', () => {
+  test('[P47] bring what the other lacks, in order', () => {
     const further = versionOf(3, [adding({ id: 'own-tag' })]);
     const other = theirs([{ kind: 'switch-off', step: 'papers' }]);
     const { incoming, conflicts } = merged(
@@ -55,7 +55,7 @@ describe('two sides', () => {
       { kind: 'approve-figure', make: 'ANY', model: 'One', joint: 'bar', figure: { max: 6 } },
       'figure any|one|bar',
     ],
-  ])('[P37] that set %s apart, and not to the same, are told', (_, one, other, subject) => {
+  ])('[P47] that set %s apart, and not to the same, are told', (_, one, other, subject) => {
     const [conflict, ...more] = merged([shared, mine([one])], [shared, theirs([other])]).conflicts;
     expect(more).toEqual([]);
     expect(conflict).toMatchObject({
@@ -65,12 +65,12 @@ describe('two sides', () => {
     });
   });
 
-  test('[P37] that set one thing to the same do not contradict each other', () => {
+  test('[P47] that set one thing to the same do not contradict each other', () => {
     const same = [words('Lay it in.')];
     expect(merged([shared, mine(same)], [shared, theirs(same)]).conflicts).toEqual([]);
   });
 
-  test('[P37] of which one was altered are refused', () => {
+  test('[P47] of which one was altered are refused', () => {
     const altered = { ...shared, reason: 'Somebody wrote over this.' };
     const refusal = { code: 'catalogue-version-altered', version: 1, by: 'Petra Lindqvist' };
     expect(mergeVersions([shared], [altered])).toEqual({ ok: false, refusal });

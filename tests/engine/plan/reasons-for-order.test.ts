@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { reasonsForOrder } from '../../../src/engine/plan';
 import { seedCatalogue } from '../../support/seed-catalogue';
 
-test('[P39] a step says what it comes after, relies on, is waited for by and holds up', () => {
+test('[P49] a step says what it comes after, relies on, is waited for by and holds up', () => {
   const step = (id: string, after: string[] = [], reliesOn: string[] = []) => ({
     id,
     after,
@@ -25,11 +25,11 @@ test('[P39] a step says what it comes after, relies on, is waited for by and hol
   ]);
 });
 
-test('[P39] the bar’s alignment relies on the steerer clamp (common practice, no source)', () => {
+test('[P49] the bar’s alignment relies on the steerer clamp (common practice, no source)', () => {
   const { heldUp } = reasonsForOrder(seedCatalogue().steps, 'steerer-clamp');
   expect(heldUp.map(({ id }) => id)).toContain('bar-alignment');
 });
 
-test('[P39] a step that is not there has no neighbours', () => {
+test('[P49] a step that is not there has no neighbours', () => {
   expect(reasonsForOrder([], 'moon')).toEqual({ after: [], reliesOn: [], before: [], heldUp: [] });
 });

@@ -199,6 +199,32 @@ describe('limits', () => {
   });
 });
 
+describe('what a joint holds together', () => {
+  const rows = {
+    steps: [
+      { id: 'bar', joint: 'bar' },
+      { id: 'post', joint: 'post' },
+      { id: 'pedal', joint: 'pedal' },
+    ],
+    joints: [
+      { id: 'bar', clamps: ['steering.barMaterial'] },
+      { id: 'post', clamps: ['frame.material', 'seat.postMaterial'] },
+      { id: 'pedal' },
+    ],
+  };
+  const clampsOn = (bike: ReturnType<typeof bikeFrom>) =>
+    planOf(bike, rows).steps.map(({ joint }) => joint?.clamps);
+
+  test('[P30] is what the bike is described to be made of, and nothing where no question answers it', () => {
+    const bike = bikeFrom(mountainBike, {
+      frame: { material: 'titanium' },
+      steering: { barMaterial: 'carbon' },
+      seat: { postMaterial: 'unknown' },
+    });
+    expect(clampsOn(bike)).toEqual([['carbon'], ['titanium', 'unknown'], undefined]);
+  });
+});
+
 describe('a description that no bike answers to', () => {
   test('[P15] is refused with each pair of features that are at odds', () => {
     const bike = bikeFrom(mountainBike, {
@@ -222,31 +248,5 @@ describe('a description that no bike answers to', () => {
         ],
       },
     });
-  });
-});
-
-describe('what a joint holds together', () => {
-  const rows = {
-    steps: [
-      { id: 'bar', joint: 'bar' },
-      { id: 'post', joint: 'post' },
-      { id: 'pedal', joint: 'pedal' },
-    ],
-    joints: [
-      { id: 'bar', clamps: ['steering.barMaterial'] },
-      { id: 'post', clamps: ['frame.material', 'seat.postMaterial'] },
-      { id: 'pedal' },
-    ],
-  };
-  const clampsOn = (bike: ReturnType<typeof bikeFrom>) =>
-    planOf(bike, rows).steps.map(({ joint }) => joint?.clamps);
-
-  test('[P20] is what the bike is described to be made of, and nothing where no question answers it', () => {
-    const bike = bikeFrom(mountainBike, {
-      frame: { material: 'titanium' },
-      steering: { barMaterial: 'carbon' },
-      seat: { postMaterial: 'unknown' },
-    });
-    expect(clampsOn(bike)).toEqual([['carbon'], ['titanium', 'unknown'], undefined]);
   });
 });

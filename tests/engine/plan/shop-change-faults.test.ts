@@ -36,7 +36,7 @@ const figure = (limits: Record<string, number>): ShopChange =>
   }) as ShopChange; // plain numbers for branded ones
 
 describe('safety', () => {
-  test('[P34] a class A joint keeps its tightening step, another may lose it', () => {
+  test('[P44] a class A joint keeps its tightening step, another may lose it', () => {
     expect(judged({ kind: 'switch-off', step: 'stem' })).toEqual({
       code: 'tightening-stays',
       step: 'stem',
@@ -45,7 +45,7 @@ describe('safety', () => {
     expect(judged({ kind: 'switch-off', step: 'bottle' })).toBeUndefined();
   });
 
-  test('[P34] cautions may be added, and none of the catalogue’s own taken away', () => {
+  test('[P44] cautions may be added, and none of the catalogue’s own taken away', () => {
     expect(judged(words([caution, 'Wear gloves.']))).toBeUndefined();
     for (const cautions of [[], ['Mind it.']])
       expect(judged(words(cautions))).toEqual({ code: 'caution-stays', step: 'stem', caution });
@@ -110,7 +110,7 @@ describe('what makes no sense', () => {
       } as ShopChange,
       { code: 'range-out-of-order', joint: 'own-hook' },
     ],
-  ])('[P35] %s', (_, change, refusal) => {
+  ])('[P45] %s', (_, change, refusal) => {
     expect(judged(change)).toEqual(refusal);
   });
 });

@@ -7,7 +7,7 @@ const off = [{ kind: 'switch-off', step: 'papers' }];
 const back = (version: string) => [{ kind: 'take-back', version }];
 
 describe('versions', () => {
-  test('[P30] have one order, however they are dealt', () => {
+  test('[P40] have one order, however they are dealt', () => {
     const versions = [
       versionOf(1, off),
       versionOf(2, off, { id: 'b' }),
@@ -33,7 +33,7 @@ describe('versions', () => {
       ],
       ['v1', 'v3'],
     ],
-  ])('[P30] %s', (_, takenBack, counting) => {
+  ])('[P40] %s', (_, takenBack, counting) => {
     const versions = [
       versionOf(1, off),
       ...takenBack.map(([number, target]) => versionOf(number, back(target))),
@@ -41,7 +41,7 @@ describe('versions', () => {
     expect(countingVersions(versions).map(({ id }) => id)).toEqual(counting);
   });
 
-  test('[P30] a new one is numbered after the highest that was seen', () => {
+  test('[P40] a new one is numbered after the highest that was seen', () => {
     expect(nextVersion([])).toBe(1);
     expect(nextVersion([versionOf(4, off), versionOf(2, off)])).toBe(5);
   });

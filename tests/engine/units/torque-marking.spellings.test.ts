@@ -53,16 +53,18 @@ describe('parseTorqueMarking', () => {
   test.each(families)(
     '[U3] $unit of $firsts and $seconds',
     ({ unit, firsts, seconds, eitherWay }) => {
-      const wrong = joints.flatMap((joint) =>
-        firsts.flatMap((first) =>
-          seconds.flatMap((second) => {
-            const ways = [`${first}${joint}${second}`];
-            if (eitherWay) ways.push(`${second}${joint}${first}`);
-            // two stops in a row are the dots of a range
-            return ways.filter((form) => !form.includes('..') && !isRead(form, unit));
-          }),
+      const [first = '', second = ''] = [firsts[0], seconds[0]];
+      const pairs = [
+        ...joints.map((joint) => [first, joint, second]),
+        ...firsts.flatMap((one) =>
+          seconds.flatMap((other) => [
+            [one, '', other],
+            [one, '-', other],
+          ]),
         ),
-      );
+      ];
+      const forms = pairs.flatMap((pair) => [pair, ...(eitherWay ? [pair.toReversed()] : [])]);
+      const wrong = forms.map((pair) => pair.join('')).filter((form) => !isRead(form, unit));
       expect(wrong).toEqual([]);
     },
   );

@@ -6,9 +6,10 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import { CalibrationPage } from '../../../src/screens/tool-board/calibration-page';
 import type { WrenchTool } from '../../../src/state';
 import { words } from '../../../src/words';
+import { boardWords } from '../../../src/words/board-words';
 import { fit, type ShownBoard, showBoard } from '../../support/shown-board';
 
-const { calibration } = words;
+const { calibration } = boardWords;
 
 let user: UserEvent;
 let board: ShownBoard;

@@ -6,10 +6,11 @@ import { describe, expect, test, vi } from 'vitest';
 import { ReachBackPage } from '../../../src/screens/tool-board/reach-back-page';
 import type { App, BikeInDoubt, JointInDoubt, ReachedBack } from '../../../src/state';
 import { words } from '../../../src/words';
+import { boardWords } from '../../../src/words/board-words';
 import { dropped, fit, showBoard, today } from '../../support/shown-board';
 import { must, settled } from '../../support/test-app';
 
-const { reachBack } = words;
+const { reachBack } = boardWords;
 
 function joint(id: string, own: Partial<JointInDoubt> = {}): JointInDoubt {
   return {

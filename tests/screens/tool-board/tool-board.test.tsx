@@ -5,9 +5,10 @@ import userEvent from '@testing-library/user-event';
 import { describe, expect, test } from 'vitest';
 import { ToolBoard } from '../../../src/screens/tool-board/tool-board';
 import { words } from '../../../src/words';
+import { boardWords } from '../../../src/words/board-words';
 import { dropped, fit, overdue, showBoard, worn } from '../../support/shown-board';
 
-const { toolBoard } = words;
+const { toolBoard } = boardWords;
 
 function rowsUnder(title: string): readonly string[] {
   const section = screen.getByRole('heading', { name: title }).closest('section');

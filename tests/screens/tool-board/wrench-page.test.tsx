@@ -5,10 +5,11 @@ import userEvent from '@testing-library/user-event';
 import { expect, test } from 'vitest';
 import { WrenchPage } from '../../../src/screens/tool-board/wrench-page';
 import { words } from '../../../src/words';
+import { boardWords } from '../../../src/words/board-words';
 import { dropped, fit, showBoard, today } from '../../support/shown-board';
 import { must, settled } from '../../support/test-app';
 
-const { toolBoard } = words;
+const { toolBoard } = boardWords;
 
 test('a wrench that is not on the board is said to be gone', async () => {
   await showBoard(<WrenchPage id="Z" />, [fit]);
