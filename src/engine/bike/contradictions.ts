@@ -81,6 +81,10 @@ const never: readonly (readonly [one: Side, other: Side])[] = [
     ['gears.speeds', 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14],
   ],
   [
+    ['gears.chainrings', 2, 3],
+    ['gears.tension', 'slotted-dropouts', 'tugs', 'sliding-dropouts', 'eccentric'],
+  ],
+  [
     ['gears.hanger', 'on-axle'],
     ['rear.axle', 'thru-axle'],
   ],
@@ -119,6 +123,10 @@ const never: readonly (readonly [one: Side, other: Side])[] = [
   [
     ['assist', 'none'],
     ['extras', 'motor-lights'],
+  ],
+  [
+    ['extras', 'stabilisers'],
+    ['rear.axle', 'quick-release', 'thru-axle'],
   ],
   [
     ['steering.stem', 'quill'],

@@ -70,7 +70,7 @@ export {
 export { type LookedAt, type PlanFault, planFaults } from './plan-faults';
 export { type OrderedStep, type ReasonsForOrder, reasonsForOrder } from './reasons-for-order';
 export type { UnmetReference } from './references';
-export { remainingEffort } from './remaining-effort';
+export { type DoneSoFar, remainingEffort } from './remaining-effort';
 export { type PlanRefusal, resolvePlan, unorderedPlan } from './resolve-plan';
 export {
   type CatalogueVersion,
@@ -84,6 +84,7 @@ export {
   shopChangeSchema,
 } from './shop-change.schema';
 export { type ChangeForbidden, forbiddenChange } from './shop-change-faults';
+export { shopEffort } from './shop-effort';
 export { staleAfter } from './stale-after';
 export { predecessorsOf } from './step-order';
 export { countingVersions, nextVersion, orderVersions } from './version-order';

@@ -36,6 +36,16 @@ describe('what no bike has together', () => {
     ],
     ['lights on a battery that is not there', { extras: ['motor-lights'] }, ['assist', 'extras']],
     [
+      'rings of two sizes and nothing that takes up the chain',
+      { gears: { kind: 'hub', chainrings: 2, tension: 'tugs' } },
+      ['gears.chainrings', 'gears.tension'],
+    ],
+    [
+      'stabilisers without axle nuts to hold them',
+      { extras: ['stabilisers'] },
+      ['extras', 'rear.axle'],
+    ],
+    [
       'a quill in a headset without threads',
       { steering: { stem: 'quill', headset: 'cups' } },
       ['steering.stem', 'steering.headset'],
