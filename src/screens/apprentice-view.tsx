@@ -41,16 +41,11 @@ export function ApprenticeView({ step, reasons, bike, figures = [] }: Apprentice
   const text = catalogueWords.apprentice;
   return (
     <div className={styles.view}>
-      {bike !== undefined && (
-        <div className={styles.drawing}>
-          <BikeDrawing
-            bike={bike}
-            lit={{ place: step.place, ...(step.side && { side: step.side }) }}
-            title={text.place(step.place.replaceAll('-', ' '), catalogueWords.bikeText(bike, []))}
-          />
-        </div>
-      )}
-      <div className={styles.text}>
+      <div className={styles.column}>
+        {bike !== undefined && <Where step={step} bike={bike} />}
+        <Order reasons={reasons} />
+      </div>
+      <div className={styles.column}>
         <p className={styles.how}>{step.how}</p>
         {step.cautions.map((caution) => (
           <Notice key={caution}>
@@ -58,19 +53,35 @@ export function ApprenticeView({ step, reasons, bike, figures = [] }: Apprentice
           </Notice>
         ))}
         <Facts facts={factsOf(step)} />
+        <section className={styles.section}>
+          <h3>{text.number}</h3>
+          {step.joint === undefined && step.measures.length === 0 && <p>{text.noNumber}</p>}
+          {step.joint !== undefined && <Figure joint={step.joint} figures={figures} />}
+          <ul className={styles.list}>
+            {step.measures.map(({ name, source }) => (
+              <li key={name}>{text.measure(name, source)}</li>
+            ))}
+          </ul>
+        </section>
       </div>
-      <Order reasons={reasons} />
-      <section className={styles.section}>
-        <h3>{text.number}</h3>
-        {step.joint === undefined && step.measures.length === 0 && <p>{text.noNumber}</p>}
-        {step.joint !== undefined && <Figure joint={step.joint} figures={figures} />}
-        <ul className={styles.list}>
-          {step.measures.map(({ name, source }) => (
-            <li key={name}>{text.measure(name, source)}</li>
-          ))}
-        </ul>
-      </section>
     </div>
+  );
+}
+
+function Where({ step, bike }: { readonly step: TaughtStep; readonly bike: Bike }) {
+  const where = catalogueWords.apprentice.place(
+    step.place.replaceAll('-', ' '),
+    catalogueWords.bikeText(bike, []),
+  );
+  return (
+    <figure className={styles.drawing}>
+      <BikeDrawing
+        bike={bike}
+        lit={{ place: step.place, ...(step.side && { side: step.side }) }}
+        title={where}
+      />
+      <figcaption className={styles.soft}>{where}</figcaption>
+    </figure>
   );
 }
 

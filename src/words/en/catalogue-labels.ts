@@ -94,7 +94,7 @@ export const catalogueLabels = {
     afterHint: 'Order only. Choose a step to add it.',
     relies: 'Relies on',
     reliesHint: 'When one of these is disturbed, this step has to be shown good again.',
-    choose: 'Choose a step',
+    choose: 'Choose one',
     remove: (title: string) => `Leave out: ${title}`,
     forBikes: 'For which bikes',
     forBikesHint: 'Without a condition it is for every bike. With several, all must hold.',

@@ -30,9 +30,9 @@ export function changeText(
     case 'change-words': {
       const words = Object.entries(change.words).map(
         ([name, text]) =>
-          `${wordNames[name as keyof typeof wordNames]}: “${Array.isArray(text) ? text.join(' ') : text}”`, // the schema has no other names
+          `${wordNames[name as keyof typeof wordNames]} now “${Array.isArray(text) ? text.join(' ') : text}”`, // the schema has no other names
       );
-      return `${names.step(change.step)}: other words. ${words.join(' ')}`;
+      return `${names.step(change.step)}: ${words.join('; ')}.`;
     }
     case 'switch-off':
       return `${names.step(change.step)}: switched off.`;

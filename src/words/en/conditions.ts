@@ -86,8 +86,8 @@ function wheelNames(wheel: 'front' | 'rear'): Record<string, string> {
 
 /** Answers that do not read well with their hyphens taken out. */
 const answerNames: Readonly<Record<string, string>> = {
-  'mountain-hardtail': 'mountain, hardtail',
-  'mountain-full-suspension': 'mountain, full suspension',
+  'mountain-hardtail': 'mountain hardtail',
+  'mountain-full-suspension': 'mountain full-suspension',
   bmx: 'BMX',
   child: 'child’s',
   'linear-pull': 'linear-pull',
