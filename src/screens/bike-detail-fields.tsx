@@ -3,7 +3,7 @@
 import { words } from '../words';
 import { type Detail, details } from './bike-details';
 import styles from './bike-fields.module.css';
-import type { BoxDraft } from './box-draft';
+import type { BoxDraft } from './box-answers';
 import { Pick, TextField } from './parts';
 
 export interface BikeDetailFieldsProps {

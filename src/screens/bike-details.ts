@@ -33,7 +33,7 @@ import {
   tensions,
   tyreFits,
 } from '../engine/bike';
-import type { BoxDraft } from './box-draft';
+import type { BoxDraft, DetailAnswers } from './box-answers';
 
 export interface Detail {
   /** The dotted place in the description. */
@@ -134,9 +134,6 @@ export const details: readonly Detail[] = [
   { place: 'pedals.thread', answers: pedalThreads, isAsked: hasDrive },
   { place: 'pedals.style', answers: pedalStyles, isAsked: hasDrive },
 ];
-
-/** By place, what was answered; a place that is left out takes what is usual. */
-export type DetailAnswers = Readonly<Record<string, string>>;
 
 /** The answers of a bike, as the form writes them. */
 export function detailsOf(bike: Bike): DetailAnswers {

@@ -15,7 +15,7 @@ import {
 import { words } from '../words';
 import { BikeDetailFields } from './bike-detail-fields';
 import styles from './bike-fields.module.css';
-import type { BoxDraft } from './box-draft';
+import type { BoxDraft } from './box-answers';
 import { Checks, Pick, TextField } from './parts';
 
 export interface BikeFieldsProps {

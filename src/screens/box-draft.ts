@@ -1,44 +1,10 @@
 /** What is typed about one box, and the bike it describes once every field makes sense. */
 
-import { type Bike, type BikeKind, bikeSchema, type Extra } from '../engine/bike';
+import { type Bike, type BikeKind, bikeSchema } from '../engine/bike';
 import { parseTyreMarking } from '../engine/tyres';
-import { type DetailAnswers, detailsOf, withDetails } from './bike-details';
+import { detailsOf, withDetails } from './bike-details';
+import type { BoxDraft } from './box-answers';
 import { usualAnswers } from './usual-answers';
-
-export interface BoxDraft {
-  readonly make: string;
-  readonly model: string;
-  readonly kind: BikeKind;
-  readonly frameNumber: string;
-  readonly gtin: string;
-  readonly colour: string;
-  readonly size: string;
-  readonly due: string;
-  readonly cartonDamage: string;
-  readonly fork: Bike['fork']['kind'];
-  readonly frontAxle: Bike['front']['axle'];
-  readonly rearAxle: Bike['rear']['axle'];
-  readonly frontBrake: Bike['front']['brake'];
-  readonly rearBrake: Bike['rear']['brake'];
-  readonly frontTyre: string;
-  readonly rearTyre: string;
-  readonly pressure: string;
-  readonly stem: Bike['steering']['stem'];
-  readonly bar: Bike['steering']['bar'];
-  readonly gears: Bike['gears']['kind'];
-  readonly speeds: string;
-  readonly clamp: Bike['seat']['clamp'];
-  readonly post: string;
-  readonly frameMaterial: Bike['frame']['material'];
-  readonly barMaterial: Bike['frame']['material'];
-  readonly postMaterial: Bike['frame']['material'];
-  readonly steererMaterial: Bike['frame']['material'];
-  readonly extras: readonly Extra[];
-  readonly loadLimit: string;
-  readonly assist: Bike['assist'];
-  /** What was answered beyond the first questions. */
-  readonly details: DetailAnswers;
-}
 
 /** The bike's own answers, for correcting its description before its job opens. */
 export function draftOf(bike: Bike, due: string | undefined): BoxDraft {

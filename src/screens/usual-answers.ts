@@ -1,7 +1,7 @@
 /** The commonest answers for each kind of bike; every one can be changed. */
 
 import type { BikeKind } from '../engine/bike';
-import type { BoxDraft } from './box-draft';
+import type { BoxDraft } from './box-answers';
 
 export type UsualAnswers = Pick<
   BoxDraft,

@@ -3,8 +3,8 @@
 import { ok, type Refusal, type Result, refuse } from '../base';
 import type { Figure } from '../torque';
 import type { Catalogue, Step } from './catalogue.schema';
-import type { LookedAt } from './plan-faults';
 import type { CatalogueVersion, ShopChange } from './shop-change.schema';
+import type { LookedAt } from './soundness';
 import { switchedOff } from './switched-off';
 import { countingVersions, nextVersion } from './version-order';
 

@@ -10,10 +10,10 @@ import {
 } from './apply-shop-changes';
 import { holds } from './condition';
 import type { Condition } from './condition.schema';
-import { type PlanFault, planFaults } from './plan-faults';
 import { type PlanRefusal, unorderedPlan } from './resolve-plan';
 import type { CatalogueVersion, ShopChange } from './shop-change.schema';
 import { type ChangeForbidden, forbiddenChange } from './shop-change-faults';
+import { type PlanFault, planFaults } from './soundness';
 import { predecessorsOf } from './step-order';
 
 export type ShopChangeRefusal = ChangeForbidden | ChangeUnmet | PlanUnsound;

@@ -67,7 +67,6 @@ export {
   planMeasureSchema,
   planSchema,
 } from './plan.schema';
-export { type LookedAt, type PlanFault, planFaults } from './plan-faults';
 export { type OrderedStep, type ReasonsForOrder, reasonsForOrder } from './reasons-for-order';
 export type { UnmetReference } from './references';
 export { type DoneSoFar, remainingEffort } from './remaining-effort';
@@ -85,6 +84,7 @@ export {
 } from './shop-change.schema';
 export { type ChangeForbidden, forbiddenChange } from './shop-change-faults';
 export { shopEffort } from './shop-effort';
+export { type LookedAt, type PlanFault, planFaults } from './soundness';
 export { staleAfter } from './stale-after';
 export { predecessorsOf } from './step-order';
 export { countingVersions, nextVersion, orderVersions } from './version-order';

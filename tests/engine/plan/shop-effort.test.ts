@@ -21,11 +21,11 @@ describe('the shop’s own history', () => {
     ['twenty builds carry four fifths', Array<number>(20).fill(10), 9],
     ['a day over a cup of tea counts as thrice the most', [600], (5 * 5 + 36) / 6],
     ['a late tap counts as a third of the least', [0], (5 * 5 + 2 / 3) / 6],
-  ])('[P35] %s', (_, taken, expected) => {
+  ])('[P50] %s', (_, taken, expected) => {
     expect(shopEffort(estimate, taken).expected).toBeCloseTo(expected, 12);
   });
 
-  test('[P35] the spread is pooled: about the catalogue’s while thin, the shop’s own when thick', () => {
+  test('[P50] the spread is pooled: about the catalogue’s while thin, the shop’s own when thick', () => {
     // Source: normal model with unknown variance (Gelman and others, Bayesian Data Analysis, 3.3), worked by hand.
     expect(shopEffort(estimate, []).spread).toBeCloseTo(10 / 6, 12);
     const one = Math.sqrt((5 * (10 / 6) ** 2 + (5 / 6) * 36) / 6);
@@ -34,7 +34,7 @@ describe('the shop’s own history', () => {
     expect(shopEffort(estimate, steady).spread).toBeLessThan(0.1);
   });
 
-  test('[P35] the answer lies between the catalogue and the shop, and nearer the shop with every build', () => {
+  test('[P50] the answer lies between the catalogue and the shop, and nearer the shop with every build', () => {
     fc.assert(
       fc.property(
         fc.double({ min: 1, max: 30, noNaN: true }),
@@ -52,7 +52,7 @@ describe('the shop’s own history', () => {
     );
   });
 
-  test('[P35] a plan’s remaining effort takes each step’s own history', () => {
+  test('[P50] a plan’s remaining effort takes each step’s own history', () => {
     const steps = [
       { id: 'one', effort: estimate },
       { id: 'two', effort: estimate },

@@ -1,133 +1,107 @@
-/** The catalogue's plans over the whole space of bikes: whatever the description allows is planned, and soundly. */
-
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { topologicalOrder } from '../../../src/engine/base';
-import { type Bike, contradictionsIn, factsOf } from '../../../src/engine/bike';
-import {
-  type Catalogue,
-  planFaults,
-  predecessorsOf,
-  questionsAsked,
-  resolvePlan,
-  unorderedPlan,
-} from '../../../src/engine/plan';
-import { words } from '../../../src/words';
-import { bikeFor, bikeSpace, parameters, spaceOf } from '../../support/bike-space';
-import { type Covering, coveringArray, isRuledOut, rowByDice } from '../../support/covering-array';
-import { seedCatalogue, seedPoints } from '../../support/seed-catalogue';
-import { misplacedIn, recheckFaultsIn, wrongHandsIn } from '../../support/sound-plans';
+import { type Catalogue, type LookedAt, planFaults, resolvePlan } from '../../../src/engine/plan';
+import { bikeFrom, mountainBike, townBike } from '../../support/bikes';
+import { catalogueOf } from '../../support/catalogues';
 
-const catalogue = seedCatalogue();
-const points = seedPoints();
+const bike = bikeFrom(mountainBike);
 
-/** Refusals that are right: parts that do not go together, and the few forms that no shop meets in a box. */
-const rightlyRefused: readonly (readonly [code: string, features: RegExp])[] = [
-  ['tyre-window-empty', /^$/],
-  ['tyre-narrower-than-rim', /^$/],
-  ['bike-outside-catalogue', /^front\.brake=coaster$/],
-];
-
-/** A plan in any order that works: what it holds does not hang on which. */
-function anyOrder(bike: Bike, from: Catalogue): ReturnType<typeof resolvePlan> {
-  const plan = unorderedPlan(bike, from);
-  if (!plan.ok) return plan;
-  const order = topologicalOrder(predecessorsOf(plan.value.steps));
-  if (!order.ok) return { ok: false, refusal: { code: 'plan-cycle', cycle: order.refusal.cycle } };
-  const byId = new Map(plan.value.steps.map((step) => [step.id, step]));
-  return {
-    ok: true,
-    value: { ...plan.value, steps: order.value.flatMap((id) => byId.get(id) ?? []) },
-  };
-}
-
-/** Everything wrong with the plan of one bike, each fault in one line. */
-function faultsWith(choice: readonly number[], resolve: typeof resolvePlan): readonly string[] {
-  const bike = bikeFor(choice);
-  const resolved = resolve(bike, catalogue);
-  if (!resolved.ok) {
-    const { refusal } = resolved;
-    const features = refusal.code === 'bike-outside-catalogue' ? refusal.features : [];
-    const named = features.map(({ question, answer }) => `${question}=${String(answer)}`).join(' ');
-    const isRight = rightlyRefused.some(
-      ([code, allowed]) => code === refusal.code && allowed.test(named),
-    );
-    const sentence = words.refusal({ ...refusal });
-    const isSaid = sentence.length > 20 && !/undefined|\[object|could not be done/.test(sentence);
-    return isRight && isSaid ? [] : [`refused: ${refusal.code} ${named}: ${sentence}`];
-  }
-  const plan = resolved.value;
-  const facts = factsOf(bike);
-  const ids = new Set(plan.steps.map(({ id }) => id));
-  return [
-    ...planFaults(bike, plan, catalogue, points).map((fault) => Object.values(fault).join(' ')),
-    ...plan.steps.flatMap(({ id, reliesOn }) =>
-      reliesOn.filter((other) => !ids.has(other)).map((other) => `${id} relies on no ${other}`),
-    ),
-    ...(topologicalOrder(predecessorsOf(plan.steps)).ok ? [] : ['a circle']),
-    ...misplacedIn(plan, facts),
-    ...wrongHandsIn(plan),
-    ...recheckFaultsIn(plan),
-  ];
-}
-
-/** Each fault once, with how many bikes have it and one of them. */
-function tallied(rows: Covering['rows'], resolve: typeof resolvePlan): readonly string[] {
-  const found = new Map<string, { count: number; choice: readonly number[] }>();
-  for (const choice of rows)
-    for (const fault of faultsWith(choice, resolve)) {
-      const known = found.get(fault);
-      found.set(fault, { count: (known?.count ?? 0) + 1, choice: known?.choice ?? choice });
-    }
-  return [...found].map(
-    ([fault, { count, choice }]) =>
-      `${fault} (${count} bikes, one: ${JSON.stringify(bikeFor(choice))})`,
+/** Everything but the features, which a small catalogue passes over. */
+function faultsOf(catalogue: Catalogue, points: readonly LookedAt[] = []) {
+  const plan = resolvePlan(bike, catalogue);
+  if (!plan.ok) throw new Error(`a plan was expected, not ${plan.refusal.code}`);
+  return planFaults(bike, plan.value, catalogue, points).filter(
+    ({ code }) => code !== 'feature-passed-over',
   );
 }
 
-describe('every pair of features', () => {
-  const { rows, unreached } = coveringArray(bikeSpace, 2, 7);
+const clamp = { steps: [{ id: 'clamp', joint: 'clamp' }], joints: [{ id: 'clamp' }] };
+const look = { id: 'look', reliesOn: ['clamp'] };
 
-  test('[P18] stands in some bike, but for those that no bike has together', () => {
-    expect(rows.length).toBeGreaterThan(100);
-    expect(unreached.filter((pair) => !isRuledOut(bikeSpace, pair))).toEqual([]);
-    for (const row of rows) expect(contradictionsIn(bikeFor(row))).toEqual([]);
+describe('joints', () => {
+  test('[P18] one that can hurt and that nobody looks at is named', () => {
+    expect(faultsOf(catalogueOf(clamp))).toEqual([
+      { code: 'joint-never-looked-at', joint: 'clamp', step: 'clamp' },
+    ]);
+    expect(faultsOf(catalogueOf(clamp), [look])).toEqual([]);
   });
 
-  test('[P18] gives a sound plan, or a refusal that a person understands', () => {
-    expect(tallied(rows, resolvePlan)).toEqual([]);
-  }, 60_000);
+  test('[P18] to look at what relies on it is to look at it', () => {
+    const more = { ...clamp, steps: [...clamp.steps, { id: 'align', reliesOn: ['clamp'] }] };
+    expect(faultsOf(catalogueOf(more), [{ id: 'look', reliesOn: ['align'] }])).toEqual([]);
+  });
+
+  test('[P18] a point that this bike does not have looks at nothing', () => {
+    const elsewhere = { ...look, when: { ask: 'kind', is: 'town' } };
+    expect(faultsOf(catalogueOf(clamp), [elsewhere])).toHaveLength(1);
+  });
+
+  test('[P18] one that only stops the bike working may go without a look', () => {
+    expect(faultsOf(catalogueOf({ ...clamp, joints: [{ id: 'clamp', risk: 'B' }] }))).toEqual([]);
+  });
+
+  test('[P18] a range without width, and a joint tightened by two steps, are named', () => {
+    const twice = catalogueOf({
+      steps: [...clamp.steps, { id: 'again', joint: 'clamp' }],
+      joints: [{ id: 'clamp', usual: { min: 5, max: 5 } }],
+    });
+    const points = [look, { id: 'look-again', reliesOn: ['again'] }];
+    expect(faultsOf(twice, points).map(({ code }) => code)).toEqual([
+      'joint-without-range',
+      'joint-tightened-twice',
+      'joint-without-range',
+    ]);
+  });
 });
 
-describe('every triple of the features that the catalogue tells apart', () => {
-  const asked = new Set(
-    [
-      ...catalogue.steps.map(({ when }) => when),
-      ...catalogue.parts.map(({ when }) => when),
-      ...catalogue.joints.flatMap(({ variants }) => variants.map(({ when }) => when)),
-      ...points.map(({ when }) => when),
-    ].flatMap(questionsAsked),
-  );
-  const isAsked = ({ question }: (typeof parameters)[number]) =>
-    asked.has(question.split(':')[0] ?? question);
-
-  test('[P18] gives a sound plan, or a refusal that a person understands', () => {
-    const questions = new Set(parameters.filter(isAsked).map(({ question }) => question));
-    const { rows } = coveringArray(spaceOf(questions), 3, 11);
-    expect(rows.length).toBeGreaterThan(800);
-    expect(tallied(rows, anyOrder)).toEqual([]);
-  }, 240_000);
-});
-
-describe('any bike', () => {
-  test('[P18] gives a sound plan, or a refusal that a person understands', () => {
-    fc.assert(
-      fc.property(fc.nat(), (dice) => {
-        const choice = rowByDice(bikeSpace, dice);
-        fc.pre(choice !== undefined);
-        expect(faultsWith(choice, resolvePlan)).toEqual([]);
+describe('parts', () => {
+  const partsOf = (when: object | undefined, step: object) =>
+    faultsOf(
+      catalogueOf({
+        steps: [{ id: 'fit', ...step }],
+        parts: [{ id: 'thing', ...(when && { when }) }],
       }),
-      { seed: 2510, numRuns: 100 },
     );
-  }, 120_000);
+
+  test.each<[situation: string, when: object | undefined, step: object, faults: object[]]>([
+    ['needed and there', undefined, { parts: ['thing'] }, []],
+    [
+      'needed and not there',
+      { ask: 'kind', is: 'town' },
+      { parts: ['thing'] },
+      [{ code: 'part-not-in-box', step: 'fit', part: 'thing' }],
+    ],
+    ['there and not needed', undefined, {}, [{ code: 'part-not-needed', part: 'thing' }]],
+    ['fitted, so not in the box', { ask: 'rear.fitted', is: false }, { parts: ['thing'] }, []],
+  ])('[P18] %s', (_, when, step, faults) => {
+    expect(partsOf(when, step)).toEqual(faults);
+  });
+});
+
+describe('features', () => {
+  const passedOver = (catalogue: Catalogue, points: readonly LookedAt[] = []) => {
+    const town = bikeFrom(townBike, { extras: ['bell'] });
+    const plan = resolvePlan(town, catalogue);
+    if (!plan.ok) throw new Error(`a plan was expected, not ${plan.refusal.code}`);
+    return planFaults(town, plan.value, catalogue, points).filter(
+      (fault) => fault.code === 'feature-passed-over' && fault.question === 'extras',
+    );
+  };
+  const asks = { ask: 'extras', has: 'bell' };
+
+  test('[P18] one that nothing asks for is named', () => {
+    expect(passedOver(catalogueOf({ steps: [{ id: 'unpack' }] }))).toEqual([
+      { code: 'feature-passed-over', question: 'extras', answer: 'bell' },
+    ]);
+  });
+
+  test('[P18] a step or a point that is there because of it deals with it', () => {
+    expect(passedOver(catalogueOf({ steps: [{ id: 'bell', when: asks }] }))).toEqual([]);
+    const unpack = catalogueOf({ steps: [{ id: 'unpack' }] });
+    expect(passedOver(unpack, [{ id: 'ring', when: asks, reliesOn: [] }])).toEqual([]);
+  });
+
+  test('[P18] what only excludes it does not', () => {
+    const excluding = { when: { not: { ask: 'extras', has: 'rack' } } };
+    expect(passedOver(catalogueOf({ steps: [{ id: 'bell', ...excluding }] }))).toHaveLength(1);
+  });
 });
