@@ -36,6 +36,11 @@ const ownDrive = [
 
 /** Each row: no bike has an answer of the left with an answer of the right. Source: common practice, no source. */
 const never: readonly (readonly [one: Side, other: Side])[] = [
+  // A coaster brake is worked by the chain, which turns the rear wheel.
+  [
+    ['front.brake', 'coaster'],
+    ['front.axle', 'quick-release', 'thru-axle', 'nutted'],
+  ],
   [
     ['rear.brake', 'coaster'],
     ['gears.kind', ...derailleurs],

@@ -18,6 +18,11 @@ describe('what no bike has together', () => {
       { rear: { brake: 'coaster', axle: 'thru-axle' }, gears: { kind: 'single-speed', speeds: 1 } },
       ['rear.brake', 'rear.axle'],
     ],
+    [
+      'a coaster brake that no chain works',
+      { front: { brake: 'coaster' } },
+      ['front.brake', 'front.axle'],
+    ],
     ['pedals without a drive', { gears: { drive: 'none' } }, ['gears.drive', 'kind']],
     [
       'many speeds on one sprocket',
