@@ -2,7 +2,8 @@
 
 import { zones } from '../src/engine/base';
 import { routeFor } from '../src/engine/inspection';
-import { remainingEffort, resolvePlan, risks } from '../src/engine/plan';
+import { orderQuality, remainingEffort, resolvePlan, risks } from '../src/engine/plan';
+import { coverageOf } from './seed-coverage';
 import { catalogueFrom, seedFaults } from './seed-faults';
 import { readSeeds, type Seeds, seedsFolder } from './seed-files';
 
@@ -16,6 +17,7 @@ if (faults.length > 0) {
   process.exitCode = 1;
 } else {
   sayWhatIsThere(seeds);
+  sayCoverage(seeds);
   sayPlans(seeds, process.argv.includes('--order'));
 }
 
@@ -33,6 +35,20 @@ function sayWhatIsThere({ steps, joints, parts, points, markets }: Seeds): void 
   console.log(`markets   ${markets.length} (${markets.map(({ id }) => id).join(', ')})`);
 }
 
+function sayCoverage(seeds: Seeds): void {
+  const rows = coverageOf(seeds);
+  const bare = rows.filter(({ steps, variants, points }) => steps + variants + points === 0);
+  const onlySeen = rows.filter(
+    ({ steps, variants, points }) => steps + variants === 0 && points > 0,
+  );
+  const named = (list: typeof rows) =>
+    list.map(({ feature }) => `${feature.question} ${String(feature.answer)}`).join(', ');
+  console.log(
+    `features  ${rows.length} ask for work or a look; ${rows.length - bare.length} are dealt with${bare.length === 0 ? '' : `, not: ${named(bare)}`}`,
+  );
+  if (onlySeen.length > 0) console.log(`          only looked at: ${named(onlySeen)}`);
+}
+
 function sayPlans(seeds: Seeds, inFull: boolean): void {
   const catalogue = catalogueFrom(seeds);
   const used = new Set<string>();
@@ -46,6 +62,7 @@ function sayPlans(seeds: Seeds, inFull: boolean): void {
     if (seen.has(model)) continue;
     seen.add(model);
     const { expected } = remainingEffort(plan.value, { done: [] });
+    const { changes, bound } = orderQuality(plan.value);
     const figures = [
       `${steps.length} steps`,
       `${count(steps, (step) => step.joint !== undefined)} joints`,
@@ -53,6 +70,7 @@ function sayPlans(seeds: Seeds, inFull: boolean): void {
       `${routeFor(bike, seeds.points).length} points`,
       `${plan.value.contents.length} in the box`,
       `about ${Math.round(expected)} min`,
+      `${changes.total} changes where no order has under ${bound}`,
     ];
     console.log(`${model} (${bike.kind}): ${figures.join(', ')}`);
     if (inFull) for (const line of steps.map(stepLine)) console.log(line);

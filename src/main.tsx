@@ -37,8 +37,10 @@ async function start(place: HTMLElement): Promise<void> {
     newId,
     device: await deviceId(storage.keys),
     keys: keysWhenNeeded(storage.keys),
+    // The shapes of the seeds are needed first when a job is opened, not before the first screen.
     loadCatalogue: async () => (await import('./exchange/seeds')).loadCatalogue(),
     loadDemoSeeds: async () => (await import('./exchange/seeds')).loadDemoSeeds(),
+    loadBikesToTry: async () => (await import('./exchange/seeds')).loadBikesToTry(),
     readDeliveryList: async (text, known) =>
       (await import('./exchange/delivery-list')).readDeliveryList(text, known),
     readCopy: async (text) => (await import('./exchange/read-copy')).readCopy(text),
@@ -54,6 +56,10 @@ async function start(place: HTMLElement): Promise<void> {
       chooseFolder: folderChooser(),
       inFolder: sinkInFolder,
     },
+    writeCatalogueFile: async (file) =>
+      (await import('./exchange/catalogue-file')).writeCatalogueFile(file),
+    readCatalogueFile: async (text) =>
+      (await import('./exchange/catalogue-file')).readCatalogueFile(text),
     readTextFile,
     printPage,
     photoFrom,

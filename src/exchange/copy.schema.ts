@@ -3,6 +3,7 @@
 import * as z from 'zod/mini';
 import { entrySchema } from '../engine/integrity';
 import { jobPlanSchema, roles } from '../engine/job';
+import { catalogueVersionSchema } from '../engine/plan';
 import { figureSchema } from '../engine/torque';
 import { keptToolSchema } from './kept-tool.schema';
 
@@ -26,6 +27,8 @@ export const copySchema = z.object({
   customers: z.array(z.object({ digest, salt: text, name: text, contact: z.exactOptional(text) })),
   tools: z.array(keptToolSchema),
   figures: z.array(z.object({ id, make: text, model: text, joint: text, figure: figureSchema })),
+  /** What the shop has changed in the catalogue; older copies say nothing of it. */
+  catalogueVersions: z._default(z.array(catalogueVersionSchema), []),
   /** Photos and drawn signatures. */
   blobs: z.array(z.object({ digest, type: text, base64: text })),
   /** Public keys (JWK), by whose they are: `person:…` or `device`. They show who signed. */

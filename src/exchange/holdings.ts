@@ -2,6 +2,7 @@
 
 import type { Entry } from '../engine/integrity';
 import type { JobPlan, JobSummary, Role, WrenchDay } from '../engine/job';
+import type { CatalogueVersion } from '../engine/plan';
 import type { Adapter, Figure, Wrench } from '../engine/torque';
 import type { CopiedToolNote } from './tool-note.schema';
 
@@ -52,6 +53,7 @@ export interface Holdings {
     readonly figure: Figure;
   }[];
   readonly settings: readonly { readonly id: string; readonly value: unknown }[];
+  readonly catalogueVersions?: readonly CatalogueVersion[];
   readonly keys?: readonly { readonly id: string; readonly value: unknown }[];
 }
 

@@ -39,6 +39,7 @@ export function readCopy(text: string): Result<Holdings, CopyRefusal> {
       customers: copy.customers,
       tools: copy.tools,
       figures: copy.figures,
+      catalogueVersions: copy.catalogueVersions,
       settings: copy.shop === undefined ? [] : [{ id: 'shop', value: copy.shop }],
       keys: keyRows(copy),
     })

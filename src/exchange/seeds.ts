@@ -2,6 +2,7 @@
 
 import * as z from 'zod/mini';
 import { zones } from '../engine/base';
+import { type Bike, bikeSchema } from '../engine/bike';
 import { type Point, pointSchema } from '../engine/inspection';
 import { type MarketRules, marketSchema } from '../engine/market';
 import {
@@ -56,6 +57,14 @@ export async function loadCatalogue(): Promise<LoadedCatalogue> {
     points: pointsFileSchema.parse(points.default).points,
     markets: markets.map((file) => marketSchema.parse(file)),
   };
+}
+
+const bikesToTryFileSchema = z.object({ bikes: z.array(bikeSchema) });
+
+/** Bikes on which a change of the catalogue is tried, ordinary ones first; see `scripts/bikes-to-try.ts`. */
+export async function loadBikesToTry(): Promise<readonly Bike[]> {
+  const file = await import('../../seeds/bikes-to-try.json');
+  return bikesToTryFileSchema.parse(file.default).bikes;
 }
 
 /** The invented shop; bikes, people and tools of nobody. */

@@ -13,6 +13,9 @@ import { Button, Notice, Page, Working } from './parts';
 import { Rack } from './rack/rack';
 import { Shell } from './shell';
 
+const Catalogue = lazy(() =>
+  import('./catalogue/catalogue').then((m) => ({ default: m.Catalogue })),
+);
 const GoodsIn = lazy(() => import('./goods-in/goods-in').then((m) => ({ default: m.GoodsIn })));
 const HandOver = lazy(() => import('./hand-over/hand-over').then((m) => ({ default: m.HandOver })));
 const Record = lazy(() => import('./records/record').then((m) => ({ default: m.Record })));
@@ -75,6 +78,7 @@ function Places() {
       <Route path="/tool-board/:id/bikes/:doubt">
         {({ id, doubt }) => <ReachBackPage key={`${id} ${doubt}`} id={id} doubt={doubt} />}
       </Route>
+      <Route path="/catalogue/*?" component={Catalogue} />
       <Route path="/records" component={Records} />
       <Route path="/records/verify" component={Verify} />
       <Route path="/shop" component={Shop} />

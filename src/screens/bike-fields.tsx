@@ -1,6 +1,7 @@
 /** Wheels, brakes, steering, gears, seat, materials and extras: what changes the work. */
 
 import {
+  assists,
   axles,
   bars,
   brakes,
@@ -12,8 +13,9 @@ import {
   stems,
 } from '../engine/bike';
 import { words } from '../words';
+import { BikeDetailFields } from './bike-detail-fields';
 import styles from './bike-fields.module.css';
-import type { BoxDraft } from './box-draft';
+import type { BoxDraft } from './box-answers';
 import { Checks, Pick, TextField } from './parts';
 
 export interface BikeFieldsProps {
@@ -92,6 +94,12 @@ export function BikeFields({ draft, onChange, wrong }: BikeFieldsProps) {
           onChange={(bar) => onChange({ bar })}
         />
         <Answer
+          label={text.assist}
+          value={draft.assist}
+          answers={assists}
+          onChange={(assist) => onChange({ assist })}
+        />
+        <Answer
           label={text.gears}
           value={draft.gears}
           answers={gearings}
@@ -161,6 +169,7 @@ export function BikeFields({ draft, onChange, wrong }: BikeFieldsProps) {
         values={draft.extras}
         onChange={(chosen) => onChange({ extras: chosen })}
       />
+      <BikeDetailFields draft={draft} onChange={onChange} wrong={wrong} />
     </>
   );
 }

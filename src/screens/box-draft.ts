@@ -1,72 +1,10 @@
 /** What is typed about one box, and the bike it describes once every field makes sense. */
 
-import { type Bike, type BikeKind, bikeSchema, type Extra } from '../engine/bike';
+import { type Bike, type BikeKind, bikeSchema } from '../engine/bike';
 import { parseTyreMarking } from '../engine/tyres';
-
-export interface BoxDraft {
-  readonly make: string;
-  readonly model: string;
-  readonly kind: BikeKind;
-  readonly frameNumber: string;
-  readonly gtin: string;
-  readonly colour: string;
-  readonly size: string;
-  readonly due: string;
-  readonly cartonDamage: string;
-  readonly fork: Bike['fork']['kind'];
-  readonly frontAxle: Bike['front']['axle'];
-  readonly rearAxle: Bike['rear']['axle'];
-  readonly frontBrake: Bike['front']['brake'];
-  readonly rearBrake: Bike['rear']['brake'];
-  readonly frontTyre: string;
-  readonly rearTyre: string;
-  readonly pressure: string;
-  readonly stem: Bike['steering']['stem'];
-  readonly bar: Bike['steering']['bar'];
-  readonly gears: Bike['gears']['kind'];
-  readonly speeds: string;
-  readonly clamp: Bike['seat']['clamp'];
-  readonly post: string;
-  readonly frameMaterial: Bike['frame']['material'];
-  readonly barMaterial: Bike['frame']['material'];
-  readonly postMaterial: Bike['frame']['material'];
-  readonly steererMaterial: Bike['frame']['material'];
-  readonly extras: readonly Extra[];
-  readonly loadLimit: string;
-}
-
-/** The commonest answers for the two kinds a general shop sees most; every one can be changed. */
-const mountain = {
-  fork: 'suspension',
-  frontAxle: 'quick-release',
-  rearAxle: 'quick-release',
-  frontBrake: 'hydraulic-disc',
-  rearBrake: 'hydraulic-disc',
-  stem: 'threadless',
-  bar: 'riser',
-  gears: 'derailleur',
-  speeds: '12',
-  clamp: 'bolt',
-  post: '30.9',
-  extras: ['reflectors', 'bell', 'spoke-guard'],
-} as const satisfies Partial<BoxDraft>;
-
-const town = {
-  fork: 'rigid',
-  frontAxle: 'nutted',
-  rearAxle: 'nutted',
-  frontBrake: 'linear-pull',
-  rearBrake: 'linear-pull',
-  stem: 'quill',
-  bar: 'swept',
-  gears: 'hub',
-  speeds: '7',
-  clamp: 'bolt',
-  post: '27.2',
-  extras: ['mudguards', 'rack', 'stand', 'bell', 'reflectors', 'chainguard'],
-} as const satisfies Partial<BoxDraft>;
-
-const likeTown: readonly BikeKind[] = ['town', 'trekking', 'child', 'folding', 'cargo'];
+import { detailsOf, withDetails } from './bike-details';
+import type { BoxDraft } from './box-answers';
+import { usualAnswers } from './usual-answers';
 
 /** The bike's own answers, for correcting its description before its job opens. */
 export function draftOf(bike: Bike, due: string | undefined): BoxDraft {
@@ -96,12 +34,13 @@ export const emptyDraft: BoxDraft = {
   postMaterial: 'aluminium',
   steererMaterial: 'aluminium',
   loadLimit: '',
-  ...mountain,
+  assist: 'none',
+  ...usualAnswers['mountain-hardtail'],
 };
 
 /** The draft after another kind was picked: its commonest answers, what was typed stays. */
 export function withKind(draft: BoxDraft, kind: BikeKind): BoxDraft {
-  return { ...draft, kind, ...(likeTown.includes(kind) ? town : mountain) };
+  return { ...draft, kind, ...usualAnswers[kind] };
 }
 
 /** What is known of a bike that came before under the same article number. */
@@ -133,6 +72,8 @@ export function draftLike(bike: Bike, draft: BoxDraft): BoxDraft {
     steererMaterial: bike.fork.steerer,
     extras: bike.extras,
     loadLimit: bike.loadLimit === undefined ? '' : String(bike.loadLimit),
+    assist: bike.assist,
+    details: detailsOf(bike),
   };
 }
 
@@ -142,7 +83,7 @@ export type DraftReading =
   | { readonly ok: false; readonly wrong: ReadonlySet<string> };
 
 export function readDraft(draft: BoxDraft): DraftReading {
-  const parsed = bikeSchema.safeParse(describedBy(draft));
+  const parsed = bikeSchema.safeParse(withDetails(describedBy(draft), draft));
   if (parsed.success) {
     const wrong = unreadTyres(parsed.data);
     return wrong.size === 0 ? { ok: true, bike: parsed.data } : { ok: false, wrong };
@@ -158,7 +99,7 @@ function unreadTyres({ front, rear }: Bike): ReadonlySet<string> {
   ]);
 }
 
-function describedBy(draft: BoxDraft): unknown {
+function describedBy(draft: BoxDraft): object {
   const some = (text: string) => (text.trim() === '' ? undefined : text.trim());
   const number = (text: string) =>
     text.trim() === '' ? undefined : Number(text.replace(',', '.'));
@@ -167,12 +108,12 @@ function describedBy(draft: BoxDraft): unknown {
     brake,
     tyre: tyre.trim(),
     tyrePressure: some(draft.pressure),
-    ...(brake.endsWith('-disc') && { discMount: 'post', rotor: 'six-bolt' }),
   });
   return {
     make: draft.make,
     model: draft.model,
     kind: draft.kind,
+    assist: draft.assist,
     frameNumber: draft.frameNumber,
     gtin: some(draft.gtin),
     colour: some(draft.colour),
@@ -192,7 +133,11 @@ function describedBy(draft: BoxDraft): unknown {
       postMaterial: draft.postMaterial,
       postDiameter: number(draft.post),
     },
-    gears: { kind: draft.gears, speeds: number(draft.speeds) },
+    gears: {
+      kind: draft.gears,
+      speeds: number(draft.speeds),
+      ...(draft.kind === 'balance' && { drive: 'none', chainrings: 0 }),
+    },
     cranks: {},
     pedals: {},
     extras: draft.extras,

@@ -8,6 +8,11 @@ export const routes = {
   calibration: (id: string) => `/tool-board/${encodeURIComponent(id)}/calibration`,
   reachBack: (id: string, doubt: string) =>
     `/tool-board/${encodeURIComponent(id)}/bikes/${encodeURIComponent(doubt)}`,
+  catalogue: '/catalogue',
+  catalogueStep: (id: string) => `/catalogue/step/${id}`,
+  /** Without an id, a new one. */
+  catalogueOwn: (id: string) => (id === '' ? '/catalogue/own' : `/catalogue/own/${id}`),
+  catalogueChanges: '/catalogue/changes',
   records: '/records',
   shop: '/shop',
   verify: '/records/verify',

@@ -15,6 +15,7 @@ const places = [
   [routes.rack, words.app.rack],
   [routes.goodsIn, words.app.goodsIn],
   [routes.toolBoard, words.app.toolBoard],
+  [routes.catalogue, words.app.catalogue],
   [routes.records, words.app.records],
   [routes.shop, words.app.shop],
 ] as const;

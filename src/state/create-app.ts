@@ -4,6 +4,7 @@ import { createStore } from 'zustand/vanilla';
 import { compareText } from '../engine/base';
 import type { Person, StorageRefusal } from '../storage/contract';
 import { createBackupStore } from './backup-state';
+import { catalogueWhenNeeded } from './catalogue-when-needed';
 import { watchCountedTools } from './counted-operations';
 import { filesWhenNeeded } from './files-when-needed';
 import { jobsWhenNeeded } from './jobs-when-needed';
@@ -43,6 +44,9 @@ export function createApp(given: AppPorts): App {
       (await import('./people-actions')).createPeopleActions(ports, living.session),
     ),
     ...createToolActions(ports, person),
+    ...catalogueWhenNeeded(async () =>
+      (await import('./catalogue-actions')).createCatalogueActions(ports, living, person),
+    ),
     ...createDeviceActions(ports, living, waiting),
   };
 }
@@ -79,6 +83,9 @@ function createLivingData(
     ),
     figures: createRowsStore(storage.figures.watch, (rows) =>
       [...rows].sort((a, b) => compareText(a.id, b.id)),
+    ),
+    catalogueVersions: createRowsStore(storage.catalogueVersions.watch, (rows) =>
+      [...rows].sort((a, b) => a.version - b.version || compareText(a.id, b.id)),
     ),
     session: createSession(storage.settings, ports.onLeaving),
     shop: createShopStore(storage.settings),

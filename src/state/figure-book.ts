@@ -11,7 +11,7 @@ export function figureKey(make: string, model: string, joint: string): string {
 
 /** The figures for this bike by joint; of two for the same joint the more trusted. */
 export function knownFigures(
-  rows: readonly KnownFigure[],
+  rows: readonly Omit<KnownFigure, 'id'>[],
   bike: Pick<Bike, 'make' | 'model'>,
 ): Readonly<Record<string, Figure>> {
   const figures: Record<string, Figure> = {};

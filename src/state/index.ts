@@ -12,6 +12,7 @@ export type {
 } from '../storage/contract';
 export { type BackupState, backupDue, type LastBackup } from './backup-state';
 export { daysBetween, yearAfter } from './calendar-days';
+export type { CatalogueRefusal, TakeInRefusal, TakingIn } from './catalogue-change';
 export { createApp } from './create-app';
 export type { DayPage } from './day-page';
 export type { DemoSeeds } from './demo-seeds';
@@ -47,6 +48,7 @@ export {
 } from './perform';
 export type {
   AppPorts,
+  CatalogueFileRefusal,
   Clock,
   CopyRefusal,
   DeliveredBike,
@@ -76,6 +78,7 @@ export type { Box } from './receive-boxes';
 export type { Rows, RowsStore } from './rows-store';
 export type {
   App,
+  CatalogueActions,
   DeviceActions,
   FileActions,
   JobActions,

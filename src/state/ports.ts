@@ -5,7 +5,7 @@ import type { Bike } from '../engine/bike';
 import type { Point } from '../engine/inspection';
 import type { ClaimedTime } from '../engine/integrity';
 import type { MarketRules } from '../engine/market';
-import type { Catalogue } from '../engine/plan';
+import type { Catalogue, CatalogueVersion } from '../engine/plan';
 import type { Holdings, KeptBlob, Storage } from '../storage/contract';
 import type { DemoSeeds } from './demo-seeds';
 import type { FilePlaces, PublicKeysOf, RecordFiles } from './file-ports';
@@ -83,6 +83,13 @@ export interface CopyRefusal {
   readonly place?: string;
 }
 
+/** Why a file of catalogue changes is not taken in; `place` is where in it. */
+export type CatalogueFileRefusal =
+  | { readonly code: 'catalogue-file-too-large'; readonly limit: number }
+  | { readonly code: 'catalogue-file-not-readable' }
+  | { readonly code: 'catalogue-file-of-another-version'; readonly version: number }
+  | { readonly code: 'catalogue-file-malformed'; readonly place: string };
+
 export type FileNotText = { readonly code: 'file-not-text' };
 export type PhotoNotReadable = { readonly code: 'photo-not-readable' };
 
@@ -114,6 +121,17 @@ export interface AppPorts {
   readonly keys: Keys;
   readonly loadCatalogue: () => Promise<ShopCatalogue>;
   readonly loadDemoSeeds: () => Promise<DemoSeeds>;
+  /** Each sound by the catalogue that the app is born with; ordinary ones first. */
+  readonly loadBikesToTry: () => Promise<readonly Bike[]>;
+  readonly writeCatalogueFile: (file: {
+    readonly versions: readonly CatalogueVersion[];
+    readonly catalogue: string;
+    readonly shop: string;
+    readonly at: string;
+  }) => Promise<string>;
+  readonly readCatalogueFile: (
+    text: string,
+  ) => Promise<Result<readonly CatalogueVersion[], CatalogueFileRefusal>>;
   readonly readDeliveryList: (
     text: string,
     known: { readonly knownFrameNumbers: ReadonlySet<string>; readonly today: string },

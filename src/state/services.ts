@@ -6,6 +6,7 @@ import type { Bike } from '../engine/bike';
 import type { LogDamaged, WholeLog } from '../engine/integrity';
 import type { JobState } from '../engine/job';
 import type { MarketRules } from '../engine/market';
+import type { CatalogueVersion, MergedVersions, ShopChange, VersionAltered } from '../engine/plan';
 import type { ReachBackRefusal } from '../engine/torque';
 import type {
   Customer,
@@ -17,6 +18,7 @@ import type {
   Tool,
 } from '../storage/contract';
 import type { BackupStore } from './backup-state';
+import type { CatalogueRefusal, OnTried, TakeInRefusal, TakingIn } from './catalogue-change';
 import type { ConfirmedJoints, ConfirmRefusal } from './confirm-joints';
 import type { DayPage } from './day-page';
 import type { DemoRefusal } from './demo-shop';
@@ -34,6 +36,7 @@ import type { OwnShop, OwnShopRefusal } from './own-shop';
 import type { NameMissing, NewPerson, PinHeldAlready, PinNotUsable } from './people';
 import type { PeopleActions } from './people-actions';
 import type {
+  CatalogueFileRefusal,
   Clock,
   CopyRefusal,
   DeliveredBike,
@@ -80,6 +83,8 @@ export interface LivingData {
   /** With the operations of each wrench as they stand now: entered, and counted since. */
   readonly tools: RowsStore<Tool>;
   readonly figures: RowsStore<KnownFigure>;
+  /** What the shop has changed in the catalogue, in order. */
+  readonly catalogueVersions: RowsStore<CatalogueVersion>;
   readonly session: SessionStore;
   readonly shop: ShopStore;
   readonly backup: BackupStore;
@@ -224,6 +229,32 @@ export interface ToolActions {
   callBack(call: CallBack): Promise<Result<true, CallBackRefusal | NobodyAtTheStand>>;
 }
 
+export interface CatalogueActions {
+  /** By the supervisor at the stand. Tried on every unlike bike first; open jobs keep their frozen plans. */
+  changeCatalogue(
+    asked: { readonly reason: string; readonly changes: readonly ShopChange[] },
+    onTried?: OnTried,
+  ): Promise<Result<CatalogueVersion, CatalogueRefusal | NobodyAtTheStand>>;
+  /** Bikes as unlike as the catalogue knows them, ordinary ones first. */
+  loadBikesToTry(): Promise<readonly Bike[]>;
+  /** Downloads all versions. */
+  saveCatalogueFile(): Promise<Result<true, StorageRefusal>>;
+  /** Reads, keeps nothing: what would come in, and what contradicts. */
+  readCatalogueFile(
+    text: string,
+  ): Promise<
+    Result<
+      MergedVersions & { readonly versions: readonly CatalogueVersion[] },
+      CatalogueFileRefusal | VersionAltered | StorageRefusal
+    >
+  >;
+  /** All of it or nothing; answers how many versions came in. */
+  takeInCatalogue(
+    taking: TakingIn,
+    onTried?: OnTried,
+  ): Promise<Result<number, TakeInRefusal | NobodyAtTheStand>>;
+}
+
 export interface DeviceActions {
   printSheet(title: string): void;
   askToInstall(): Promise<'accepted' | 'dismissed' | 'not-offered'>;
@@ -250,4 +281,5 @@ export type App = LivingData &
   ToolActions &
   PeopleActions &
   FileActions &
+  CatalogueActions &
   DeviceActions;

@@ -3,6 +3,7 @@
 import type { Refusal, Result } from '../engine/base';
 import type { ClaimedTime, Entry } from '../engine/integrity';
 import type { JobPlan, JobSummary, Role, WrenchDay } from '../engine/job';
+import type { CatalogueVersion } from '../engine/plan';
 import type { Adapter, Certificate, Figure, Wrench, WrenchCondition } from '../engine/torque';
 
 /** The rack's row for one job: everything a list shows, so that lists never fold logs. Rebuildable from the entries. */
@@ -183,6 +184,8 @@ export interface Holdings {
   readonly tools: readonly Tool[];
   readonly figures: readonly KnownFigure[];
   readonly settings: readonly Setting[];
+  /** What the shop has changed in the catalogue. */
+  readonly catalogueVersions?: readonly CatalogueVersion[];
   /** Public keys that a copy brings along; never read out here, because these rows also hold the private ones. */
   readonly keys?: readonly KeptKey[];
 }
@@ -242,6 +245,7 @@ export interface Storage {
   readonly tools: Shelf<Tool>;
   readonly figures: Shelf<KnownFigure>;
   readonly settings: Shelf<Setting>;
+  readonly catalogueVersions: Shelf<CatalogueVersion>;
   readonly keys: Shelf<KeptKey>;
   /** Everything held, read in one transaction. */
   holdings(): Promise<Holdings>;

@@ -3,7 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import { isGtin } from '../../src/engine/bike';
 import { routeFor } from '../../src/engine/inspection';
-import { type Joint, resolvePlan } from '../../src/engine/plan';
+import { type Joint, unorderedPlan } from '../../src/engine/plan';
 import {
   adapterSchema,
   type Figure,
@@ -38,8 +38,10 @@ function bikeOf(frameNumber: string) {
   return bike;
 }
 
+const catalogue = seedCatalogue();
+
 function planOf(frameNumber: string) {
-  const plan = resolvePlan(bikeOf(frameNumber), seedCatalogue());
+  const plan = unorderedPlan(bikeOf(frameNumber), catalogue);
   if (!plan.ok) throw new Error(JSON.stringify(plan.refusal));
   return plan.value;
 }

@@ -73,7 +73,11 @@ test('rows of version 1 count the wrenches of their logs once this app has opene
   });
 });
 
-test('a database without jobs opens too', async () => {
+test('a database without jobs opens too, and has room for versions of the catalogue', async () => {
+  await filledByVersion1('plain-shop');
+  opened = createDexieStorage('plain-shop');
+  expect(await opened.catalogueVersions.all()).toEqual([]);
+  opened.close();
   opened = createDexieStorage('empty-shop');
   expect(await opened.findByWrench('B', { since: '2026-01-01' })).toEqual([]);
 });

@@ -46,6 +46,43 @@ export function coveringArray(given: Space, strength: 2 | 3, seed: number): Cove
   return { rows, unreached };
 }
 
+/** One row by the dice alone; undefined when they run into a corner, which another seed need not. */
+export function rowByDice(space: Space, seed: number): readonly number[] | undefined {
+  const random = seededRandom(seed);
+  const row: number[] = [];
+  for (const parameter of shuffled(space.levels.keys(), random)) {
+    const possible = [...Array(space.levels[parameter] ?? 0).keys()].filter((choice) =>
+      row.every(
+        (other, at) => other === undefined || space.mayMeet([at, other], [parameter, choice]),
+      ),
+    );
+    const choice = possible[Math.floor(random() * possible.length)];
+    if (choice === undefined) return undefined;
+    row[parameter] = choice;
+  }
+  return space.accepts(row) ? row : undefined;
+}
+
+/** Whether values that may meet two by two still leave some parameter without a value, step by step. */
+export function isRuledOut({ levels, mayMeet }: Space, values: readonly Value[]): boolean {
+  const fixed = new Map(values);
+  for (let again = true; again; ) {
+    again = false;
+    for (const [parameter, level] of levels.entries()) {
+      if (fixed.has(parameter)) continue;
+      const possible = [...Array(level).keys()].filter((choice) =>
+        [...fixed].every((value) => mayMeet(value, [parameter, choice])),
+      );
+      if (possible.length === 0) return true;
+      if (possible.length === 1) {
+        fixed.set(parameter, possible[0] ?? 0);
+        again = true;
+      }
+    }
+  }
+  return false;
+}
+
 /** A pair that no row holds stands in no triple either. */
 function mayMeetBut(
   never: readonly (readonly Value[])[],

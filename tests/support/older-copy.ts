@@ -15,6 +15,7 @@ export function writeCopy({
   readonly at: string;
 }): string {
   const { rows, entries, plans, people, customers, tools, figures, blobs, settings } = holdings;
+  const { catalogueVersions = [] } = holdings;
   const shop = settings.find(({ id }) => id === 'shop')?.value;
   const copy = {
     format: copyFormat,
@@ -31,6 +32,7 @@ export function writeCopy({
     customers,
     tools,
     figures,
+    catalogueVersions,
     blobs: blobs.map(({ digest, type, bytes }) => ({
       digest,
       type,

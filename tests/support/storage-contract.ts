@@ -2,6 +2,7 @@
 
 import type { Entry } from '../../src/engine/integrity';
 import { logEnd, nextPlace, seal } from '../../src/engine/integrity';
+import type { CatalogueVersion } from '../../src/engine/plan';
 import type { HeldJob, JobRow, JobWrite, Setting, Storage } from '../../src/storage/contract';
 
 export interface ContractCase {
@@ -281,6 +282,24 @@ export const storageContract: readonly ContractCase[] = [
     },
   },
   {
+    title: 'versions of the catalogue are kept, travel with the whole shop, and go with it',
+    async run(open) {
+      const storage = open();
+      same((await storage.holdings()).catalogueVersions, []);
+      await storage.catalogueVersions.putAll([someVersion, { ...someVersion, id: 'v2' }]);
+      same(await storage.catalogueVersions.get('v1'), someVersion);
+      const holdings = await storage.holdings();
+      same(holdings.catalogueVersions?.map(({ id }) => id).sort(), ['v1', 'v2']);
+      await storage.eraseEverything();
+      same(await storage.catalogueVersions.all(), []);
+      const { catalogueVersions: _, ...older } = holdings;
+      same(await storage.takeIn(older), { ok: true, value: true });
+      same(await storage.catalogueVersions.all(), []);
+      same(await storage.takeIn(holdings), { ok: true, value: true });
+      same((await storage.catalogueVersions.all()).length, 2);
+    },
+  },
+  {
     title: 'a photo comes back byte for byte, also one that was a window on a larger buffer',
     async run(open) {
       const storage = open();
@@ -405,6 +424,14 @@ const ecdsa = { name: 'ECDSA', namedCurve: 'P-256', hash: 'SHA-256' };
 export const planDigest = 'a'.repeat(64);
 const photoDigest = 'b'.repeat(64);
 const customerDigest = 'c'.repeat(64);
+const someVersion: CatalogueVersion = {
+  id: 'v1',
+  version: 1,
+  at: { claimed: '2026-11-25T10:00:00+01:00', zone: 'Europe/Berlin' },
+  by: 'Imre',
+  reason: 'It reads better.',
+  changes: [{ kind: 'change-words', step: 'unpack', words: { how: 'Lay it on the bench.' } }],
+};
 const somePlan = {
   catalogue: 'test',
   steps: [],

@@ -1,9 +1,10 @@
 /** The whole app without a browser: real state, real keys, real seeds, storage in memory and a clock that stands still. */
 
+import { readCatalogueFile, writeCatalogueFile } from '../../src/exchange/catalogue-file';
 import { readDeliveryList } from '../../src/exchange/delivery-list';
 import { readCopy } from '../../src/exchange/read-copy';
 import { createRecordFiles } from '../../src/exchange/record-files';
-import { loadCatalogue, loadDemoSeeds } from '../../src/exchange/seeds';
+import { loadBikesToTry, loadCatalogue, loadDemoSeeds } from '../../src/exchange/seeds';
 import { downloadSink } from '../../src/platform/file-places';
 import { readTextFile } from '../../src/platform/files';
 import { newId } from '../../src/platform/ids';
@@ -40,8 +41,11 @@ export function createTestApp(changes: Partial<AppPorts> = {}): TestApp {
     keys: createKeys(storage.keys),
     loadCatalogue,
     loadDemoSeeds,
+    loadBikesToTry,
     readDeliveryList: async (text, known) => readDeliveryList(text, known),
     readCopy: async (text) => readCopy(text),
+    writeCatalogueFile: async (file) => writeCatalogueFile(file),
+    readCatalogueFile: async (text) => readCatalogueFile(text),
     readTextFile,
     loadRecordFiles: async () => createRecordFiles('What this is.\n'),
     filePlaces: {

@@ -81,12 +81,11 @@ function driveAnswers(bike: Bike): AssumedAnswers {
   if (drive === 'none') return { 'gears.drive': drive, ...withoutDrive };
   const isDerailleur = gears.kind === 'derailleur' || gears.kind === 'electronic-derailleur';
   const isOnePiece = cranks.fixing === 'one-piece';
-  const usualTension = bike.rear.axle === 'thru-axle' ? 'sliding-dropouts' : 'slotted-dropouts';
   return {
     'gears.shifter':
       gears.kind === 'single-speed' ? undefined : (gears.shifter ?? usualShifter(bike)),
     'gears.hanger': isDerailleur ? (gears.hanger ?? 'bolted') : undefined,
-    'gears.tension': isDerailleur ? undefined : (gears.tension ?? usualTension),
+    'gears.tension': isDerailleur ? undefined : (gears.tension ?? usualTension(bike)),
     'gears.join': drive === 'chain' ? (gears.join ?? 'joined') : undefined,
     'cranks.bottomBracket':
       assist === 'mid-motor'
@@ -96,6 +95,12 @@ function driveAnswers(bike: Bike): AssumedAnswers {
     'pedals.thread': pedals.supplied ? pedals.thread : undefined,
     'pedals.style': pedals.supplied ? (pedals.style ?? 'platform') : undefined,
   };
+}
+
+/** Rings of different size ask for a chain whose slack is taken up. */
+function usualTension({ gears, rear }: Bike): NonNullable<Bike['gears']['tension']> {
+  if (gears.chainrings > 1) return 'sprung-tensioner';
+  return rear.axle === 'thru-axle' ? 'sliding-dropouts' : 'slotted-dropouts';
 }
 
 function usualShifter({ gears, steering }: Bike): NonNullable<Bike['gears']['shifter']> {

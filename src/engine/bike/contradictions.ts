@@ -36,6 +36,11 @@ const ownDrive = [
 
 /** Each row: no bike has an answer of the left with an answer of the right. Source: common practice, no source. */
 const never: readonly (readonly [one: Side, other: Side])[] = [
+  // A coaster brake is worked by the chain, which turns the rear wheel.
+  [
+    ['front.brake', 'coaster'],
+    ['front.axle', 'quick-release', 'thru-axle', 'nutted'],
+  ],
   [
     ['rear.brake', 'coaster'],
     ['gears.kind', ...derailleurs],
@@ -81,6 +86,10 @@ const never: readonly (readonly [one: Side, other: Side])[] = [
     ['gears.speeds', 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14],
   ],
   [
+    ['gears.chainrings', 2, 3],
+    ['gears.tension', 'slotted-dropouts', 'tugs', 'sliding-dropouts', 'eccentric'],
+  ],
+  [
     ['gears.hanger', 'on-axle'],
     ['rear.axle', 'thru-axle'],
   ],
@@ -119,6 +128,10 @@ const never: readonly (readonly [one: Side, other: Side])[] = [
   [
     ['assist', 'none'],
     ['extras', 'motor-lights'],
+  ],
+  [
+    ['extras', 'stabilisers'],
+    ['rear.axle', 'quick-release', 'thru-axle'],
   ],
   [
     ['steering.stem', 'quill'],

@@ -58,8 +58,8 @@ const extrasByFitting: Readonly<Partial<Record<Fitting, readonly Extra[]>>> = {
   'rear-reflector': ['reflectors'],
   'side-reflectors': ['reflectors'],
   'pedal-reflectors': ['reflectors'],
-  'front-lamp': ['dynamo-lights', 'battery-lights'],
-  'rear-lamp': ['dynamo-lights', 'battery-lights'],
+  'front-lamp': ['dynamo-lights', 'battery-lights', 'motor-lights'],
+  'rear-lamp': ['dynamo-lights', 'battery-lights', 'motor-lights'],
 };
 
 function isShown({ extras, front, rear }: BikeAtSale, fitting: Fitting): boolean | undefined {

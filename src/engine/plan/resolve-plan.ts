@@ -29,6 +29,25 @@ import { type LimitRefusal, workedMeasure } from './worked-limit';
  * `tyre-pressure-not-understood`, `tyre-window-empty`, `tyre-narrower-than-rim`).
  */
 export function resolvePlan(bike: Bike, catalogue: Catalogue): Result<Plan, PlanRefusal> {
+  const plan = unorderedPlan(bike, catalogue);
+  if (!plan.ok) return plan;
+  const order = orderSteps(plan.value.steps);
+  if (!order.ok) return refuse({ code: 'plan-cycle', cycle: order.refusal.cycle });
+  return ok({ ...plan.value, steps: [...order.value] });
+}
+
+export type PlanRefusal =
+  | (Refusal & { readonly code: 'plan-cycle'; readonly cycle: readonly string[] })
+  | (Refusal & {
+      readonly code: 'features-at-odds';
+      readonly contradictions: readonly Contradiction[];
+    })
+  | UnmetReference
+  | BikeOutsideCatalogue
+  | LimitRefusal;
+
+/** All that a plan holds, with its steps still as in the catalogue: for those who ask what, and not when. */
+export function unorderedPlan(bike: Bike, catalogue: Catalogue): Result<Plan, PlanRefusal> {
   const facts = factsOf(bike);
   const references = checkReferences(catalogue);
   if (!references.ok) return references;
@@ -50,20 +69,8 @@ export function resolvePlan(bike: Bike, catalogue: Catalogue): Result<Plan, Plan
     if (!resolved.ok) return resolved;
     steps.push(resolved.value);
   }
-  const order = orderSteps(steps);
-  if (!order.ok) return refuse({ code: 'plan-cycle', cycle: order.refusal.cycle });
-  return ok({ catalogue: catalogue.version, steps: [...order.value], contents });
+  return ok({ catalogue: catalogue.version, steps, contents });
 }
-
-export type PlanRefusal =
-  | (Refusal & { readonly code: 'plan-cycle'; readonly cycle: readonly string[] })
-  | (Refusal & {
-      readonly code: 'features-at-odds';
-      readonly contradictions: readonly Contradiction[];
-    })
-  | UnmetReference
-  | BikeOutsideCatalogue
-  | LimitRefusal;
 
 function contentsOf(catalogue: Catalogue, facts: BikeFacts): PlanPart[] {
   return catalogue.parts

@@ -71,18 +71,9 @@ export function DescribeDialog({ shown, bike, onClose }: DescribeDialogProps) {
   );
 }
 
-/** What the form does not ask stays as it was. */
+/** What the form does not ask stays as it was: the carton alone tells the rear tyre’s own pressure. */
 function corrected(before: Bike, after: Bike): Bike {
-  return {
-    ...before,
-    ...after,
-    frame: { ...before.frame, ...after.frame },
-    front: { ...before.front, ...after.front },
-    rear: { ...before.rear, ...after.rear },
-    steering: { ...before.steering, ...after.steering },
-    seat: { ...before.seat, ...after.seat },
-    gears: { ...after.gears, chainrings: before.gears.chainrings, drive: before.gears.drive },
-    cranks: before.cranks,
-    pedals: before.pedals,
-  };
+  const { tyrePressure } = before.rear;
+  const isRearsOwn = tyrePressure !== undefined && tyrePressure !== before.front.tyrePressure;
+  return isRearsOwn ? { ...after, rear: { ...after.rear, tyrePressure } } : after;
 }

@@ -3,11 +3,12 @@
 import { Dexie, type Table } from 'dexie';
 import type { Entry } from '../../engine/integrity';
 import type { JobPlan } from '../../engine/job';
+import type { CatalogueVersion } from '../../engine/plan';
 import type { Customer, JobRow, KeptKey, KnownFigure, Person, Setting, Tool } from '../contract';
 import { countWrenchDays } from './upgrades';
 
 /** Counts up with every change of the tables; code of a lower epoch refuses to work on a higher one. */
-export const schemaEpoch = 2;
+export const schemaEpoch = 3;
 
 /** Bytes as an ArrayBuffer: some browsers fail to keep Blobs. */
 export interface BlobRow {
@@ -32,6 +33,7 @@ export interface Tables {
   readonly catalogue: Table<KnownFigure, string>;
   readonly settings: Table<Setting, string>;
   readonly keys: Table<KeptKey, string>;
+  readonly catalogueVersions: Table<CatalogueVersion, string>;
 }
 
 export type Database = Dexie & Tables;
@@ -57,9 +59,7 @@ export function createDatabase(name: string): Database {
     settings: 'id',
     keys: 'id',
   });
-  database
-    .version(schemaEpoch)
-    .stores({ jobs: 'job, frameNumber, *wrenchDays' })
-    .upgrade(countWrenchDays);
+  database.version(2).stores({ jobs: 'job, frameNumber, *wrenchDays' }).upgrade(countWrenchDays);
+  database.version(schemaEpoch).stores({ catalogueVersions: 'id' });
   return database as Database; // Dexie adds a member for each table that stores() names
 }

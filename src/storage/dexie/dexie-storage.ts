@@ -59,6 +59,7 @@ export function createDexieStorage(name = 'standbook'): Storage {
     tools: createDexieShelf(connection, database.tools),
     figures: createDexieShelf(connection, database.catalogue),
     settings: createDexieShelf(connection, database.settings),
+    catalogueVersions: createDexieShelf(connection, database.catalogueVersions),
     keys: createDexieShelf(connection, database.keys),
     holdings: () => readHoldings(connection),
     takeIn: (holdings) => takeInHoldings(connection, holdings),

@@ -19,6 +19,7 @@ export function readHoldings({ database, demand }: Connection): Promise<Holdings
       tools: await database.tools.toArray(),
       figures: await database.catalogue.toArray(),
       settings: await database.settings.toArray(),
+      catalogueVersions: await database.catalogueVersions.toArray(),
     })),
   );
 }
@@ -51,5 +52,6 @@ function putHoldings(database: Database, holdings: Holdings): PromiseLike<unknow
     database.catalogue.bulkPut(holdings.figures),
     database.settings.bulkPut(holdings.settings),
     database.keys.bulkPut(holdings.keys ?? []),
+    database.catalogueVersions.bulkPut(holdings.catalogueVersions ?? []),
   ]);
 }

@@ -3,6 +3,7 @@
 import { ok, refuse } from '../../engine/base';
 import type { Entry } from '../../engine/integrity';
 import type { JobPlan } from '../../engine/job';
+import type { CatalogueVersion } from '../../engine/plan';
 import type {
   Customer,
   HeldJob,
@@ -36,6 +37,7 @@ export function createMemoryStorage(): Storage {
     tools: shelfById<Tool>(),
     figures: shelfById<KnownFigure>(),
     settings: shelfById<Setting>(),
+    catalogueVersions: shelfById<CatalogueVersion>(),
     keys: shelfById<KeptKey>(),
   };
 
@@ -100,6 +102,7 @@ export function createMemoryStorage(): Storage {
         tools: await byId.tools.all(),
         figures: await byId.figures.all(),
         settings: await byId.settings.all(),
+        catalogueVersions: await byId.catalogueVersions.all(),
       };
     },
     async takeIn(holdings) {
@@ -115,6 +118,7 @@ export function createMemoryStorage(): Storage {
       await byId.tools.putAll(holdings.tools);
       await byId.figures.putAll(holdings.figures);
       await byId.settings.putAll(holdings.settings);
+      await byId.catalogueVersions.putAll(holdings.catalogueVersions ?? []);
       await byId.keys.putAll(holdings.keys ?? []);
       return ok(true);
     },

@@ -5,6 +5,7 @@ export const labels = {
     rack: 'Rack',
     goodsIn: 'Goods-in',
     toolBoard: 'Tool board',
+    catalogue: 'Catalogue',
     records: 'Records',
     shop: 'Shop',
     places: 'Places',

@@ -29,6 +29,8 @@ export const otherRefusals: Readonly<Record<string, (facts: Facts) => string>> =
   'pin-held-already': () =>
     'This person has a PIN on this device. A supervisor gives a new one under People.',
   'not-a-supervisor': () => 'Only a supervisor gives a new PIN.',
+  'shop-catalogue-faulty': () =>
+    'The shop’s changes no longer fit the catalogue, so no job can be opened. A supervisor looks at them under Catalogue.',
   'name-missing': () => 'Write the name first.',
   'pin-not-usable': () =>
     'Choose six digits that are not all the same and do not simply count up or down.',

@@ -4,6 +4,7 @@ import type { JobRefusal } from '../../engine/job';
 import type { PlanRefusal } from '../../engine/plan';
 import type { MarkingNotUnderstood, UnitMissing } from '../../engine/units';
 import type { Names } from '../names';
+import { featureText } from './bike-places';
 import { holdNames, partStates, severities, topicNames } from './terms';
 import { dateText } from './time';
 import { figure, listed, plural, range } from './writing';
@@ -126,9 +127,9 @@ export const refusals: Sentences<EngineRefusal> = {
     `The catalogue goes round in a circle: ${cycle.map(names.step).join(' → ')}. Correct it before opening jobs.`,
   'id-not-unique': ({ id }) => `The catalogue has two entries called ${id}.`,
   'features-at-odds': ({ contradictions }) =>
-    `The description says what no bike has together: ${listed(contradictions.map(({ one, other }) => `${one.question} = ${one.answer} with ${other.question} = ${other.answer}`))}. Look at the bike again and correct it.`,
+    `The description says what no bike has together: ${contradictions.map(({ one, other }) => `“${featureText(one)}” with “${featureText(other)}”`).join('; ')}. Look at the bike again and correct it.`,
   'bike-outside-catalogue': ({ features }) =>
-    `The catalogue has no steps yet for ${listed(features.map(({ question, answer }) => `${question} = ${answer}`))}. Correct the bike’s description, or build this bike by the maker’s instructions and on paper.`,
+    `The catalogue has no steps yet for ${listed(features.map((feature) => `“${featureText(feature)}”`))}. Correct the bike’s description, or build this bike by the maker’s instructions and on paper.`,
   'tyre-not-understood': ({ wheel, marking }) =>
     `The ${wheel} tyre’s size “${marking}” cannot be read. Write it as two numbers from the side wall, for example 37-622.`,
   'tyre-pressure-not-understood': ({ wheel, marking }) =>

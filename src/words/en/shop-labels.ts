@@ -1,5 +1,7 @@
 /** Labels of goods-in, the records and the shop, in English. */
 
+import { bikePlaces } from './bike-places';
+
 export const shopLabels = {
   goodsIn: {
     title: 'Goods-in',
@@ -42,6 +44,13 @@ export const shopLabels = {
     barMaterial: 'Handlebar',
     postMaterial: 'Seat post',
     steererMaterial: 'Steerer',
+    assist: 'Motor',
+    details: (answered: number) =>
+      answered === 0 ? 'More about this bike' : `More about this bike (${answered} answered)`,
+    detailsHint:
+      'Each question left as usual is planned with the commonest answer. Answer what the carton or the bike shows.',
+    asUsual: 'as usual',
+    places: bikePlaces,
     extras: 'Also on the bike',
     loadLimit: 'Load limit, kg',
     take: 'Take in this box',
@@ -67,6 +76,8 @@ export const shopLabels = {
       'mountain-hardtail': 'mountain, hardtail',
       'mountain-full-suspension': 'mountain, full suspension',
       bmx: 'BMX',
+      true: 'yes',
+      false: 'no',
     } as Readonly<Record<string, string>>,
   },
   records: {

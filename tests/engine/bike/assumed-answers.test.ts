@@ -54,6 +54,12 @@ describe('what is left open', () => {
       'gears.tension',
       'sliding-dropouts',
     ],
+    [
+      'rings of two sizes before a hub gear',
+      { gears: { kind: 'hub', chainrings: 2 } },
+      'gears.tension',
+      'sprung-tensioner',
+    ],
     ['a bottom bracket', {}, 'cranks.bottomBracket', 'english'],
     ['one-piece cranks', { cranks: { fixing: 'one-piece' } }, 'cranks.bottomBracket', 'one-piece'],
     ['a seat post', {}, 'seat.postShape', 'round'],

@@ -18,6 +18,11 @@ describe('what no bike has together', () => {
       { rear: { brake: 'coaster', axle: 'thru-axle' }, gears: { kind: 'single-speed', speeds: 1 } },
       ['rear.brake', 'rear.axle'],
     ],
+    [
+      'a coaster brake that no chain works',
+      { front: { brake: 'coaster' } },
+      ['front.brake', 'front.axle'],
+    ],
     ['pedals without a drive', { gears: { drive: 'none' } }, ['gears.drive', 'kind']],
     [
       'many speeds on one sprocket',
@@ -35,6 +40,16 @@ describe('what no bike has together', () => {
       ['assist', 'rear.hub'],
     ],
     ['lights on a battery that is not there', { extras: ['motor-lights'] }, ['assist', 'extras']],
+    [
+      'rings of two sizes and nothing that takes up the chain',
+      { gears: { kind: 'hub', chainrings: 2, tension: 'tugs' } },
+      ['gears.chainrings', 'gears.tension'],
+    ],
+    [
+      'stabilisers without axle nuts to hold them',
+      { extras: ['stabilisers'] },
+      ['extras', 'rear.axle'],
+    ],
     [
       'a quill in a headset without threads',
       { steering: { stem: 'quill', headset: 'cups' } },

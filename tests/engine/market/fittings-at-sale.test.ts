@@ -52,6 +52,11 @@ describe('fittingsAtSale', () => {
     expect(rows.find(({ fitting }) => fitting === 'two-brakes')).not.toHaveProperty('shown');
   });
 
+  test('[R4] lamps fed by the motor’s battery are lamps', () => {
+    const rows = fittingsAtSale('de', { ...bike, extras: ['bell', 'reflectors', 'motor-lights'] });
+    expect(rows.every(({ shown }) => shown)).toBe(true);
+  });
+
   test('[R5] a balance bike is not asked for pedal reflectors or two brakes', () => {
     const asked = named(fittingsAtSale('gb', { ...bike, kind: 'balance' }));
     expect(asked).toContain('bell');

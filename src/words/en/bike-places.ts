@@ -1,0 +1,83 @@
+/** What the places of a bike's description are called where somebody answers for them, or is told of them. */
+
+interface Feature {
+  readonly question: string;
+  readonly answer: string | number | boolean;
+}
+
+export const bikePlaces: Readonly<Record<string, string>> = {
+  kind: 'Kind of bike',
+  assist: 'Motor',
+  'fork.kind': 'Fork',
+  'fork.steerer': 'Steerer',
+  'frame.material': 'Frame',
+  'front.axle': 'Front wheel: axle',
+  'front.brake': 'Front wheel: brake',
+  'rear.axle': 'Rear wheel: axle',
+  'rear.brake': 'Rear wheel: brake',
+  'steering.stem': 'Stem',
+  'steering.bar': 'Handlebar',
+  'steering.barMaterial': 'Handlebar',
+  'seat.clamp': 'Seat clamp',
+  'seat.postMaterial': 'Seat post',
+  'gears.kind': 'Gears',
+  'gears.speeds': 'Sprockets or speeds',
+  extras: 'Also on the bike',
+  battery: 'Battery',
+  'frame.shape': 'Frame shape',
+  'frame.minimumInsertion': 'Least seat post in the frame, mm',
+  'frame.shock': 'Rear shock',
+  'frame.load': 'Load',
+  'fork.spring': 'Spring of the fork',
+  'front.axleThread': 'Front wheel: thread of the axle',
+  'front.axleHead': 'Front wheel: what turns the thru-axle',
+  'front.hub': 'Front wheel: hub',
+  'front.discMount': 'Front wheel: disc mount',
+  'front.rotor': 'Front wheel: rotor',
+  'front.hose': 'Front wheel: hydraulic hose',
+  'front.tyreFit': 'Front wheel: tube or none',
+  'front.hookless': 'Front wheel: hookless rim',
+  'front.rimMaxKpa': 'Front wheel: greatest pressure of the rim, kPa',
+  'front.rimInnerWidth': 'Front wheel: rim width inside, mm',
+  'front.fitted': 'Front wheel: in place when the box is opened',
+  'rear.axleThread': 'Rear wheel: thread of the axle',
+  'rear.axleHead': 'Rear wheel: what turns the thru-axle',
+  'rear.hub': 'Rear wheel: hub',
+  'rear.discMount': 'Rear wheel: disc mount',
+  'rear.rotor': 'Rear wheel: rotor',
+  'rear.hose': 'Rear wheel: hydraulic hose',
+  'rear.tyreFit': 'Rear wheel: tube or none',
+  'rear.hookless': 'Rear wheel: hookless rim',
+  'rear.rimMaxKpa': 'Rear wheel: greatest pressure of the rim, kPa',
+  'rear.rimInnerWidth': 'Rear wheel: rim width inside, mm',
+  'rear.fitted': 'Rear wheel: in place when the box is opened',
+  'steering.faceplateBolts': 'Bolts that clamp the bar',
+  'steering.controlsFitted': 'Levers and grips on the bar already',
+  'steering.headset': 'Headset',
+  'steering.plug': 'What the top cap pulls against',
+  'steering.stemAngle': 'Angle of the stem',
+  'steering.grip': 'Grips or tape',
+  'steering.routing': 'Way of cables and hoses',
+  'seat.post': 'Kind of seat post',
+  'seat.postShape': 'Shape of the seat post',
+  'seat.saddleClamp': 'Saddle clamp',
+  'gears.drive': 'Chain or belt',
+  'gears.chainrings': 'Chainrings',
+  'gears.shifter': 'Shifter',
+  'gears.hanger': 'Derailleur hanger',
+  'gears.tension': 'What keeps chain or belt tight',
+  'gears.join': 'Chain joined',
+  'cranks.fixing': 'Cranks',
+  'cranks.fitted': 'Cranks on already',
+  'cranks.bottomBracket': 'Bottom bracket',
+  'cranks.chainring': 'Fixing of the chainring',
+  'pedals.supplied': 'Pedals in the box',
+  'pedals.thread': 'Thread of the pedals',
+  'pedals.style': 'Pedals',
+};
+
+/** One feature as a person says it: where it is, and what it is. */
+export function featureText({ question, answer }: Feature): string {
+  const said = { true: 'yes', false: 'no' }[String(answer)] ?? String(answer).replaceAll('-', ' ');
+  return `${bikePlaces[question] ?? question}: ${said}`;
+}
