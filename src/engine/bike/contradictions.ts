@@ -193,7 +193,8 @@ export function contradictionsIn(bike: Bike): readonly Contradiction[] {
 export function areAtOdds(one: Feature, other: Feature): boolean {
   return never.some(
     ([left, right]) =>
-      (isAmong(one, left) && isAmong(other, right)) || (isAmong(other, left) && isAmong(one, right)),
+      (isAmong(one, left) && isAmong(other, right)) ||
+      (isAmong(other, left) && isAmong(one, right)),
   );
 }
 

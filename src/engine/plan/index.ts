@@ -49,5 +49,11 @@ export { remainingEffort } from './remaining-effort';
 export { type PlanRefusal, resolvePlan } from './resolve-plan';
 export { staleAfter } from './stale-after';
 export { predecessorsOf } from './step-order';
+export {
+  type TyreEntryFault,
+  type TyreEntryRefusal,
+  type TyrePressureUnlikely,
+  tyreEntryFaults,
+} from './tyre-entry';
 export { type Changes, changesIn } from './work-changes';
 export { type LimitRefusal, workedMeasure } from './worked-limit';
