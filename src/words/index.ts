@@ -1,6 +1,6 @@
 /** words: every sentence a person reads, by language; complete over the engine's codes by type. */
 
-import { sourceSentence, unusualSentence, waitingSentence } from './en/facts';
+import { letGoSentence, sourceSentence, unusualSentence, waitingSentence } from './en/facts';
 import { labels } from './en/labels';
 import { otherRefusals } from './en/other-refusals';
 import { type EngineRefusal, refusals } from './en/refusals';
@@ -41,6 +41,7 @@ export const words = {
   waiting: waitingSentence,
   unusual: unusualSentence,
   source: sourceSentence,
+  letGo: letGoSentence,
   date: dateText,
   day: dayText,
   time: timeText,

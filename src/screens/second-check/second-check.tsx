@@ -23,6 +23,7 @@ import type { ShownJob } from '../use-job';
 import { JointTable } from './joint-table';
 import styles from './second-check.module.css';
 import { SendBackDialog } from './send-back-dialog';
+import { ValueTable } from './value-table';
 
 export function SecondCheck({ job }: { readonly job: string }) {
   return (
@@ -61,6 +62,7 @@ function SignScreen({ shown }: { readonly shown: ShownJob }) {
         <Signed state={state} />
         <Unusual state={state} />
         <JointTable state={state} />
+        <ValueTable state={state} />
       </Page>
     );
   return (
@@ -97,6 +99,7 @@ function SignScreen({ shown }: { readonly shown: ShownJob }) {
       {isChecking && <Signed state={state} />}
       <Unusual state={state} />
       <JointTable state={state} />
+      <ValueTable state={state} />
       {asking === 'hands' && <HandsDialog onClose={() => ask(undefined)} />}
       {asking === 'send-back' && <SendBackDialog shown={shown} onClose={() => ask(undefined)} />}
       {asking === 'pin' && hands !== undefined && (

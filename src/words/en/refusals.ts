@@ -8,7 +8,7 @@ import type { Names } from '../names';
 import { boundsText } from './goods-in';
 import { holdNames, partStates, severities, topicNames } from './terms';
 import { dateText } from './time';
-import { figure, listed, plural, range } from './writing';
+import { figure, listed, measured, missedLimit, plural } from './writing';
 
 export type EngineRefusal =
   | JobRefusal
@@ -104,7 +104,7 @@ export const refusals: Sentences<EngineRefusal> = {
   'step-needs-tightening': () => 'This joint is done by tightening it: take the passes in turn.',
   'step-needs-measures': () => 'Enter what you measured first.',
   'measure-outside-limits': ({ measure, value, unit, min, max }) =>
-    `${measure}: ${figure(value)} ${unit} is outside ${range({ min, max })} ${unit}. Put it right and measure again.`,
+    `${measure}: ${missedLimit(value, { min, max }, (one) => measured(one, unit)) ?? measured(value, unit)}. Put it right and measure again.`,
   'reason-missing': () => 'Say why, in a few words.',
   'pass-out-of-turn': ({ expected }) => `Pass ${expected} comes next.`,
   'reading-impossible': ({ bolt, text }) =>
