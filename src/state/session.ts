@@ -13,6 +13,8 @@ export interface Preferences {
   readonly pressureUnit: PressureUnit;
   /** What this stand is called. */
   readonly stand: string;
+  /** Whether somebody has put off the offer to install the app; the shop page still has it. */
+  readonly installPutOff: boolean;
 }
 
 export interface Session {
@@ -35,6 +37,7 @@ const firstPreferences: Preferences = {
   torqueUnit: 'N·m',
   pressureUnit: 'bar',
   stand: 'Stand 1',
+  installPutOff: false,
 };
 
 export function createSession(
@@ -95,13 +98,14 @@ async function readSession(
 
 /** Kept by an older or newer app, so each member is looked at. */
 function preferencesFrom(kept: unknown): Preferences {
-  const { theme, torqueUnit, pressureUnit, stand } = recordFrom(kept);
+  const { theme, torqueUnit, pressureUnit, stand, installPutOff } = recordFrom(kept);
   return {
     theme: themes.find((known) => known === theme) ?? firstPreferences.theme,
     torqueUnit: torqueUnits.find((known) => known === torqueUnit) ?? firstPreferences.torqueUnit,
     pressureUnit:
       pressureUnits.find((known) => known === pressureUnit) ?? firstPreferences.pressureUnit,
     stand: typeof stand === 'string' ? stand : firstPreferences.stand,
+    installPutOff: installPutOff === true,
   };
 }
 

@@ -51,14 +51,23 @@ describe('a session', () => {
     const { settings } = createMemoryStorage();
     await settings.put({
       id: 'preferences',
-      value: { theme: 'sepia', torqueUnit: 'dyn', stand: 7 },
+      value: { theme: 'sepia', torqueUnit: 'dyn', stand: 7, installPutOff: 'yes' },
     });
     expect((await opened(settings)).getState().preferences).toEqual({
       theme: 'system',
       torqueUnit: 'N·m',
       pressureUnit: 'bar',
       stand: 'Stand 1',
+      installPutOff: false,
     });
+  });
+
+  test('remembers that the offer to install was put off', async () => {
+    const { settings } = createMemoryStorage();
+    const first = await opened(settings);
+    expect(first.getState().preferences.installPutOff).toBe(false);
+    first.getState().prefer({ installPutOff: true });
+    expect((await opened(settings)).getState().preferences.installPutOff).toBe(true);
   });
 });
 
