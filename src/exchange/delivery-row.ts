@@ -6,6 +6,7 @@ import type { CsvRow } from './csv-rows';
 import { type CellValue, cellRefusal, readCell } from './delivery-cell';
 import { type DeliveryColumn, deliveryColumns } from './delivery-columns';
 import { deliveryDefaults } from './delivery-defaults';
+import { type BikeFault, faultsOfBike } from './delivery-faults';
 
 export interface DeliveredBike {
   readonly line: number;
@@ -26,8 +27,10 @@ export interface RowRefused {
     | 'cell-not-a-date'
     | 'cell-not-yes-no'
     | 'cell-not-valid'
+    | 'cell-out-of-bounds'
     | 'date-far-away'
     | 'gtin-check-digit'
+    | BikeFault['code']
     | 'frame-number-twice'
     | 'frame-number-known';
   readonly line: number;
@@ -36,6 +39,13 @@ export interface RowRefused {
   readonly value?: string;
   readonly allowed?: readonly string[];
   readonly firstLine?: number;
+  /** Between which a number lies. */
+  readonly min?: number;
+  readonly max?: number;
+  readonly unit?: string;
+  /** Another cell that this one does not go with. */
+  readonly other?: string;
+  readonly otherValue?: string;
 }
 
 export interface RowFaulty {
@@ -81,6 +91,9 @@ export function readDeliveryRow(
   const { gtin } = bike.data;
   if (gtin !== undefined && !isGtin(gtin))
     return faulty({ code: 'gtin-check-digit', line, column: 'gtin', value: gtin });
+  const faultsOfWhole = faultsOfBike(bike.data);
+  if (faultsOfWhole.length > 0)
+    return faulty(...faultsOfWhole.map((fault) => ({ line, ...fault })));
   const [due, delivery] = [cells.get('due') ?? '', cells.get('delivery') ?? ''];
   return ok({
     line,

@@ -1,6 +1,6 @@
 /** The frame round every place that is not a job: places, who is there, and what the app has to say about itself. */
 
-import { type ReactNode, useState } from 'react';
+import type { ReactNode } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useStore } from 'zustand';
 import { words } from '../words';
@@ -56,7 +56,9 @@ function AboutTheApp() {
   const isDemo = useStore(app.shop, ({ demo }) => demo);
   const hasUpdate = useStore(app.update, ({ offered }) => offered);
   const canInstall = useStore(app.install, ({ offered, installed }) => offered && !installed);
-  const [isInstallPutOff, putOffInstall] = useState(false);
+  // Until the session has been read, nobody knows whether the offer was put off.
+  const mayOffer = useStore(app.session, (one) => one.loaded && !one.preferences.installPutOff);
+  const isInstallOffered = canInstall && mayOffer;
   const trouble = useStore(app.trouble, ({ refusal }) => refusal);
   return (
     <aside className={styles.about} data-on-screen-only>
@@ -82,13 +84,15 @@ function AboutTheApp() {
           <p>{words.app.updateOffered}</p>
         </Notice>
       )}
-      {canInstall && !isInstallPutOff && (
+      {isInstallOffered && (
         <Notice
           as="status"
           actions={
             <>
               <Button onPress={() => void app.askToInstall()}>{words.app.install}</Button>
-              <Button onPress={() => putOffInstall(true)}>{words.app.close}</Button>
+              <Button onPress={() => app.session.getState().prefer({ installPutOff: true })}>
+                {words.app.close}
+              </Button>
             </>
           }
         >

@@ -19,6 +19,8 @@ export interface Preferences {
   readonly askPin: boolean;
   /** Minutes without a tap after which the stand asks again who is there; 0 never asks. */
   readonly lockAfter: (typeof lockMinutes)[number];
+  /** Whether somebody has put off the offer to install the app; the shop page still has it. */
+  readonly installPutOff: boolean;
 }
 
 export interface Session {
@@ -47,6 +49,7 @@ const firstPreferences: Preferences = {
   stand: 'Stand 1',
   askPin: false,
   lockAfter: 10,
+  installPutOff: false,
 };
 
 export function createSession(
@@ -131,7 +134,8 @@ async function readSession(
 
 /** Kept by an older or newer app, so each member is looked at. */
 function preferencesFrom(kept: unknown): Preferences {
-  const { theme, torqueUnit, pressureUnit, stand, askPin, lockAfter } = recordFrom(kept);
+  const { theme, torqueUnit, pressureUnit, stand, askPin, lockAfter, installPutOff } =
+    recordFrom(kept);
   return {
     theme: themes.find((known) => known === theme) ?? firstPreferences.theme,
     torqueUnit: torqueUnits.find((known) => known === torqueUnit) ?? firstPreferences.torqueUnit,
@@ -140,6 +144,7 @@ function preferencesFrom(kept: unknown): Preferences {
     stand: typeof stand === 'string' ? stand : firstPreferences.stand,
     askPin: askPin === true,
     lockAfter: lockMinutes.find((known) => known === lockAfter) ?? firstPreferences.lockAfter,
+    installPutOff: installPutOff === true,
   };
 }
 

@@ -1,7 +1,7 @@
 /** words: every sentence a person reads, by language; complete over the engine's codes by type. */
 
 import { backupLabels } from './en/backup-labels';
-import { sourceSentence, unusualSentence, waitingSentence } from './en/facts';
+import { letGoSentence, sourceSentence, unusualSentence, waitingSentence } from './en/facts';
 import { labels } from './en/labels';
 import { otherRefusals } from './en/other-refusals';
 import { type EngineRefusal, refusals } from './en/refusals';
@@ -43,6 +43,7 @@ export const words = {
   waiting: waitingSentence,
   unusual: unusualSentence,
   source: sourceSentence,
+  letGo: letGoSentence,
   date: dateText,
   day: dayText,
   time: timeText,

@@ -179,7 +179,7 @@ async function classAJoints(page: Page): Promise<readonly string[]> {
   return Promise.all(
     rows.map(async (row) => {
       const cells = await row.getByRole('cell').or(row.getByRole('rowheader')).allInnerTexts();
-      return cells.join(' ');
+      return cells.join(' ').replaceAll(/\s+/g, ' ');
     }),
   );
 }

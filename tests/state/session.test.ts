@@ -51,7 +51,7 @@ describe('a session', () => {
     const { settings } = createMemoryStorage();
     await settings.put({
       id: 'preferences',
-      value: { theme: 'sepia', torqueUnit: 'dyn', stand: 7 },
+      value: { theme: 'sepia', torqueUnit: 'dyn', stand: 7, installPutOff: 'yes' },
     });
     expect((await opened(settings)).getState().preferences).toEqual({
       theme: 'system',
@@ -60,7 +60,16 @@ describe('a session', () => {
       stand: 'Stand 1',
       askPin: false,
       lockAfter: 10,
+      installPutOff: false,
     });
+  });
+
+  test('remembers that the offer to install was put off', async () => {
+    const { settings } = createMemoryStorage();
+    const first = await opened(settings);
+    expect(first.getState().preferences.installPutOff).toBe(false);
+    first.getState().prefer({ installPutOff: true });
+    expect((await opened(settings)).getState().preferences.installPutOff).toBe(true);
   });
 });
 

@@ -46,6 +46,9 @@ const facts = {
   min: 350,
   max: 300,
   limitedBy: 'rim',
+  unit: 'mm',
+  other: 'rear_axle',
+  otherValue: 'nutted',
   seq: 12,
   at: 15,
   since: '2026-02-01',
@@ -141,6 +144,8 @@ test('a code that nobody foresaw is still answered, and says that the work is sa
 describe('what a sentence must tell', () => {
   test.each([
     ['which cell and what may stand there', 'cell-not-allowed', ['front_axle', 'nutted', 'bolted']],
+    ['between which numbers it lies', 'cell-out-of-bounds', ['front_axle', '350 to 300 mm']],
+    ['what it does not go with', 'cells-at-odds', ['front_axle', '“nutted” under rear_axle']],
     ['on which line it stood first', 'frame-number-twice', ['line 2', 'bolted']],
     ['which bead seats a print may mean', 'tyre-size-ambiguous', ['622 and 584 mm', '37-622']],
     ['both ends of an empty window', 'inflation-window-empty', ['350 kPa', '300 kPa']],

@@ -34,6 +34,7 @@ export { isFarFromUsual } from './far-figure';
 export { type FreezingInput, freezePlan } from './freeze-plan';
 export { type Gate, gatesFor, isStepOpen, openSteps, stepGates, uncheckedContents } from './gates';
 export { type JobPlan, jobPlanSchema } from './job-plan.schema';
+export { type LatestMeasure, latestMeasure } from './latest-measure';
 export { measuresAt, missingMeasures } from './measuring';
 export {
   type BoltReading,

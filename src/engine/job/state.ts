@@ -94,7 +94,7 @@ export interface JobState {
   readonly contents: Readonly<Record<string, PartMark>>;
   readonly steps: Readonly<Record<string, StepMark>>;
   readonly joints: Readonly<Record<string, JointMark>>;
-  /** By `${step or point}.${measure}`. */
+  /** By `${step or point}.${measure}`, in the order in which they were last taken. */
   readonly measures: Readonly<Record<string, MeasureMark>>;
   readonly points: Readonly<Record<string, PointMark>>;
   readonly findings: readonly Finding[];

@@ -65,6 +65,8 @@ export type Unusual =
       readonly text: string;
       readonly closed?: string | undefined;
       readonly allowed?: string | undefined;
+      /** The supervisor who let the bike go with it. */
+      readonly allowedBy?: string | undefined;
     }
   | { readonly code: 'unusual-carton'; readonly damage: string };
 
@@ -93,6 +95,7 @@ function findings(state: JobState): readonly Unusual[] {
     text,
     closed: closed?.how,
     allowed: allowed?.reason,
+    allowedBy: allowed?.by,
   }));
 }
 

@@ -6,6 +6,7 @@ import { type ClaimedTime, digestOf } from '../integrity';
 import {
   type JobState,
   lastOfEachBolt,
+  latestMeasure,
   type Meaning,
   pointById,
   pointsOf,
@@ -59,6 +60,7 @@ export interface SheetFinding {
   readonly allowed?: { readonly by: string; readonly reason: string } | undefined;
 }
 
+/** What a step measures, with the value taken last, there or on the walk. */
 export interface SheetMeasure {
   readonly step: string;
   readonly measure: string;
@@ -201,29 +203,20 @@ function readingsOnScale(tightened: Tightened): readonly SheetReading[] {
     .map(({ bolt, value, judged }) => ({ bolt, onScale: value * (onScale / setPoint), judged }));
 }
 
-/** The pressure of a wheel as it was set: the catalogue has one step for each tyre. */
+/** The pressure of a wheel as it was gauged last: the catalogue has one step for each tyre. */
 function pressureOf(state: JobState, wheel: 'front' | 'rear'): number | undefined {
   const step = stepById(state, `${wheel}-tyre-pressure`);
   const measure = step?.measures.find(({ unit }) => unit === 'kPa');
-  return step && measure && state.measures[`${step.id}.${measure.id}`]?.value;
+  return measure && latestMeasure(state, measure.id)?.value;
 }
 
 function measureRows(state: JobState): readonly SheetMeasure[] {
   return stepsOf(state).flatMap((step) =>
     step.measures.flatMap(({ id, name, unit, limit }) => {
-      const mark = state.measures[`${step.id}.${id}`];
+      const mark = latestMeasure(state, id);
       if (mark === undefined) return [];
-      return [
-        {
-          step: step.id,
-          measure: id,
-          name,
-          value: mark.value,
-          unit,
-          min: limit.min,
-          max: limit.max,
-        },
-      ];
+      const { min, max } = limit;
+      return [{ step: step.id, measure: id, name, value: mark.value, unit, min, max }];
     }),
   );
 }

@@ -59,7 +59,7 @@ function RecordOf({ shown }: { readonly shown: ShownJob }) {
         <Unaltered key={heads.join()} job={job} />
       </div>
       <SheetPage sheet={sheet} names={names} code={code} drawn={drawn} />
-      {showsLog && <RecordLog entries={entries} names={names} />}
+      {showsLog && <RecordLog entries={entries} state={state} names={names} />}
       {isErasing && (
         <EraseDialog
           digest={state.handedOver?.customer ?? ''}

@@ -48,7 +48,7 @@ export function Records() {
               </span>
               <span>{words.records.handedOver(words.date(handedOverAt))}</span>
               <span>
-                {words.records.code} {recordCode(job)}
+                {words.records.code} <span className={styles.code}>{recordCode(job)}</span>
               </span>
             </Link>
           </li>

@@ -24,6 +24,7 @@ import { JointTable } from './joint-table';
 import styles from './second-check.module.css';
 import { SecondEyes } from './second-eyes';
 import { SendBackDialog } from './send-back-dialog';
+import { ValueTable } from './value-table';
 
 export function SecondCheck({ job }: { readonly job: string }) {
   return (
@@ -62,6 +63,7 @@ function SignScreen({ shown }: { readonly shown: ShownJob }) {
         <Signed state={state} />
         <Unusual state={state} />
         <JointTable state={state} />
+        <ValueTable state={state} />
       </Page>
     );
   return (
@@ -99,6 +101,7 @@ function SignScreen({ shown }: { readonly shown: ShownJob }) {
       <SecondEyes job={job} state={state} />
       <Unusual state={state} />
       <JointTable state={state} />
+      <ValueTable state={state} />
       {asking === 'hands' && <HandsDialog onClose={() => ask(undefined)} />}
       {asking === 'send-back' && <SendBackDialog shown={shown} onClose={() => ask(undefined)} />}
       {asking === 'pin' && hands !== undefined && (

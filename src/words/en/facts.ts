@@ -28,13 +28,18 @@ export function waitingSentence(waiting: Waiting): string {
   }
 }
 
+/** Who let a bike go with a finding, and why. */
+export function letGoSentence(reason: string, by?: string): string {
+  return by === undefined ? `let go by a supervisor: ${reason}` : `let go by ${by}: ${reason}`;
+}
+
 export function unusualSentence(unusual: Unusual, names: Names): string {
   switch (unusual.code) {
     case 'unusual-finding': {
       const end = unusual.closed
         ? `put right: ${unusual.closed}`
         : unusual.allowed
-          ? `let go by a supervisor: ${unusual.allowed}`
+          ? letGoSentence(unusual.allowed, unusual.allowedBy && names.person(unusual.allowedBy))
           : 'open';
       return `${severities[unusual.severity]}: ${unusual.text} (${end})`;
     }
@@ -66,11 +71,16 @@ export function unusualSentence(unusual: Unusual, names: Names): string {
   }
 }
 
-/** Where a torque figure comes from is part of the figure. */
+/** `N·m`, `Nm`, `N.m` or `newton metres`, as it may be printed; the end of `min max` is none. */
+const saysNewtonMetres = /(?<!\p{L})(?:n(?:ewtons?)?|н)[\s\-‐‑–·•∙⋅・.×*]*[mм]/iu;
+
+/** Where a torque figure comes from is part of the figure; a marking in another unit is said as it is printed. */
 export function sourceSentence(source: FigureSource, names: Names): string {
   switch (source.kind) {
     case 'part':
-      return 'marked on the part';
+      return saysNewtonMetres.test(source.printed)
+        ? 'marked on the part'
+        : `marked on the part: ${source.printed}`;
     case 'document':
       return source.reference;
     case 'approved':

@@ -167,8 +167,7 @@ export const labels = {
     measured: 'Measured',
     limit: 'Limit',
     enterValue: 'Enter the value',
-    outside: (value: string, range: string) =>
-      `${value} is outside ${range}. Put it right and measure again.`,
+    outside: (missed: string) => `${missed}. Put it right and measure again.`,
     unlimited: 'read the limit on the part',
     measureAsk: (unit: string) => `What did you measure, in ${unit}?`,
     recordValue: (value: string) => (value === '' ? 'Record' : `Record ${value}`),

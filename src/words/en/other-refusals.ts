@@ -108,7 +108,21 @@ function deliveries(): typeof otherRefusals {
     'cell-not-valid': ({ column, value }) =>
       column === undefined
         ? 'What this line says does not make a bike.'
-        : `${text(column)}: “${text(value)}” cannot be on a bike.`,
+        : `${text(column)}: “${text(value)}” cannot be on a bike. ${cellShapes[text(column)] ?? 'Write it in 80 signs or fewer.'}`,
+    'cell-out-of-bounds': ({ column, value, min, max, unit = '' }) =>
+      `${text(column)}: “${text(value)}” cannot be on a bike. Write a number from ${text(min)} to ${`${text(max)} ${text(unit)}`.trim()}.`,
+    'cell-no-tyre-size': ({ column, value }) =>
+      `${text(column)}: “${text(value)}” cannot be read as a tyre. Write the size as on the side wall, for example 57-622.`,
+    'cell-no-pressure': ({ column, value }) =>
+      `${text(column)}: “${text(value)}” cannot be read as a pressure. Write the lower figure first, then the higher, then the unit, for example 40-65 psi.`,
+    'cell-pressure-unlikely': ({ column, value }) =>
+      `${text(column)}: no bicycle tyre has “${text(value)}” for its greatest pressure. Look at the figure and its unit, for example 40-65 psi or 2.5-5 bar.`,
+    'cell-tyre-too-narrow': ({ column, value }) =>
+      `${text(column)}: the tyre “${text(value)}” is no wider than rim_inner_width_mm. Look at both again.`,
+    'cell-pressure-above-rim': ({ column, value }) =>
+      `${text(column)}: “${text(value)}” begins above what the rim may hold. Look at tyre and rim again.`,
+    'cells-at-odds': ({ column, value, other, otherValue }) =>
+      `${text(column)}: no bike has “${text(value)}” together with “${text(otherValue)}” under ${text(other)}. Look at the bike and correct one of the two.`,
     'date-far-away': ({ column, value }) =>
       `${text(column)}: ${text(value)} is more than two years away. Look at the year.`,
     'gtin-check-digit': ({ column, value }) =>
@@ -119,6 +133,12 @@ function deliveries(): typeof otherRefusals {
       `${text(column)}: ${text(value)} is in the book already.`,
   };
 }
+
+/** What to write in a column whose text has a shape of its own. */
+const cellShapes: Readonly<Record<string, string>> = {
+  frame_number: 'Write three to thirty letters and digits, as stamped on the frame.',
+  gtin: 'Write the 8, 12, 13 or 14 digits under the bar code.',
+};
 
 /** Choices are never cut short: the right one may be the last. */
 function all(choices: unknown): string {

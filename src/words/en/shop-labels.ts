@@ -1,9 +1,11 @@
 /** Labels of goods-in, the records and the shop, in English. */
 
 import { bikePlaces } from './bike-places';
+import { bikeFieldLabels } from './goods-in';
 
 export const shopLabels = {
   goodsIn: {
+    ...bikeFieldLabels,
     title: 'Goods-in',
     oneBox: 'One box',
     list: 'Delivery list',
@@ -17,42 +19,20 @@ export const shopLabels = {
     frameHint: 'Under the bottom bracket or on the head tube. Letters and digits as stamped.',
     colour: 'Colour',
     size: 'Size',
-    kind: 'Kind of bike',
     due: 'Promised for',
     dueHint: 'Leave empty when nobody promised a time.',
     carton: 'Damage to the carton',
     cartonHint: 'Leave empty when it came whole.',
     photo: 'Photo of the damage',
     photoKept: (count: number) => `${count} kept`,
-    more: 'Wheels, brakes, steering, gears',
-    wheel: { front: 'Front wheel', rear: 'Rear wheel' },
-    axle: 'Axle',
-    brake: 'Brake',
-    tyre: 'Tyre size on the side wall',
-    tyreShape: 'Write the size as on the side wall, for example 57-622 or 29 x 2.25.',
-    pressure: 'Pressure on the side wall',
-    pressureHint: 'As printed, for example 40–65 psi. It can be read at the stand too.',
-    steering: 'Stem',
-    bar: 'Handlebar',
-    gears: 'Gears',
-    speeds: 'Sprockets or speeds',
-    clamp: 'Seat clamp',
-    post: 'Seat post diameter, mm',
-    fork: 'Fork',
-    materials: 'Materials',
-    frameMaterial: 'Frame',
-    barMaterial: 'Handlebar',
-    postMaterial: 'Seat post',
-    steererMaterial: 'Steerer',
     assist: 'Motor',
     details: (answered: number) =>
       answered === 0 ? 'More about this bike' : `More about this bike (${answered} answered)`,
     detailsHint:
       'Each question left as usual is planned with the commonest answer. Answer what the carton or the bike shows.',
     asUsual: 'as usual',
+    number: 'Enter a number.',
     places: bikePlaces,
-    extras: 'Also on the bike',
-    loadLimit: 'Load limit, kg',
     take: 'Take in this box',
     takeDetail: 'it goes on the rack',
     taken: (frame: string) => `${frame} is on the rack.`,
@@ -69,16 +49,6 @@ export const shopLabels = {
     allTaken: (count: number) => `${count} ${count === 1 ? 'box is' : 'boxes are'} on the rack.`,
     noneGood: 'No line could be taken in. Correct the list and read it again.',
     frameTaken: 'This frame number is in the book already.',
-    frameShape: 'Three to thirty letters and digits, as stamped on the frame.',
-    needed: 'This is needed.',
-    number: 'Enter a number.',
-    answers: {
-      'mountain-hardtail': 'mountain, hardtail',
-      'mountain-full-suspension': 'mountain, full suspension',
-      bmx: 'BMX',
-      true: 'yes',
-      false: 'no',
-    } as Readonly<Record<string, string>>,
   },
   records: {
     title: 'Records',

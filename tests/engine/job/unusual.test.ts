@@ -83,6 +83,7 @@ test.each<[situation: string, job: Played, unusual: readonly Unusual[]]>([
         text: 'A crack.',
         closed: undefined,
         allowed: 'Known.',
+        allowedBy: 'sunniva',
       },
     ],
   ],

@@ -161,6 +161,44 @@ describe('findings', () => {
   });
 });
 
+describe('measures', () => {
+  test('[S11] stand with the value taken last, whether at the step or on the walk', () => {
+    const build = built(opened(smallPlan));
+    const atStep = doing(build, {
+      kind: 'take-measure',
+      at: 'post',
+      measure: 'insertion',
+      value: 100,
+    });
+    const onWalk = doing(atStep, {
+      kind: 'look-at-point',
+      point: 'post-depth',
+      verdict: 'good',
+      value: 120,
+    });
+    expect([atStep, onWalk].map((job) => printed(job).measures.at(-1))).toMatchObject([
+      { step: 'post', measure: 'insertion', value: 100, unit: 'mm', min: 63 },
+      { step: 'post', measure: 'insertion', value: 120, unit: 'mm', min: 63 },
+    ]);
+  });
+
+  test('[S11] of a whole mountain bike: its tyres as the M check gauged them', () => {
+    const job = walked(built(opened(seedPlan('mountain'))));
+    const { front } = printed(job).tyres;
+    const softer = doing(job, {
+      kind: 'look-at-point',
+      point: 'front-tyre',
+      verdict: 'adjusted',
+      value: 220,
+    });
+    expect(front).not.toBe(220);
+    expect(printed(softer).tyres).toMatchObject({ front: 220, rear: printed(job).tyres.rear });
+    expect(
+      printed(softer).measures.find(({ measure }) => measure === 'front-pressure')?.value,
+    ).toBe(220);
+  });
+});
+
 describe('the page', () => {
   test('[S4] is the same from the same entries in another order', () => {
     const again = met({ ...sealed, entries: [...sealed.entries].reverse() }, sealed);

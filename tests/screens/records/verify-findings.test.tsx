@@ -3,6 +3,7 @@
 import { render, screen } from '@testing-library/react';
 import { describe, expect, test } from 'vitest';
 import type { Entry } from '../../../src/engine/integrity';
+import { emptyJob } from '../../../src/engine/job';
 import { RecordLog } from '../../../src/screens/records/record-log';
 import {
   findingsOfDay,
@@ -188,7 +189,9 @@ test('what somebody wrote into a record is shown as letters, whatever it looks l
     by: bite,
     event: { kind: bite, v: 1, text: bite, reason: bite, step: bite },
   } as unknown as Entry; // as it might come out of a file
-  const { container } = render(<RecordLog entries={[entry]} names={plainNames} />);
+  const { container } = render(
+    <RecordLog entries={[entry]} state={emptyJob()} names={plainNames} />,
+  );
   expect(container.querySelector('script, img, [onerror]')).toBeNull();
   expect(screen.getByRole('listitem')).toHaveTextContent('onerror');
 });
