@@ -27,7 +27,7 @@ const codes = {
   'tyre-window-empty': 'cell-pressure-above-rim',
 } as const satisfies Record<TyreEntryRefusal['code'], BikeFault['code']>;
 
-/** Every fault of the whole, where each cell by itself can be; a rear tyre that is like the front one is named once. */
+/** Every fault of the whole, where each cell by itself can be. */
 export function faultsOfBike(bike: Bike): readonly BikeFault[] {
   const tyres = (['front', 'rear'] as const).flatMap((wheel) =>
     tyreEntryFaults(wheel, bike[wheel]).map(({ place, refusal }) => ({
@@ -36,14 +36,7 @@ export function faultsOfBike(bike: Bike): readonly BikeFault[] {
       value: (place.endsWith('.tyre') ? bike[wheel].tyre : bike[wheel].tyrePressure) ?? '',
     })),
   );
-  const [fronts, rears] = [
-    tyres.filter(({ column }) => column.startsWith('front')),
-    tyres.filter(({ column }) => !column.startsWith('front')),
-  ];
-  const isLikeFront = ({ code, value }: BikeFault) =>
-    fronts.some((front) => front.code === code && front.value === value);
-  const pairs = contradictionsIn(bike).map(({ one, other }) => atOdds(one, other));
-  return [...fronts, ...rears.filter((fault) => !isLikeFront(fault)), ...pairs];
+  return [...tyres, ...contradictionsIn(bike).map(({ one, other }) => atOdds(one, other))];
 }
 
 function atOdds(one: Feature, other: Feature): BikeFault {

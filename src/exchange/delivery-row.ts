@@ -91,7 +91,9 @@ export function readDeliveryRow(
   const { gtin } = bike.data;
   if (gtin !== undefined && !isGtin(gtin))
     return faulty({ code: 'gtin-check-digit', line, column: 'gtin', value: gtin });
-  const faultsOfWhole = faultsOfBike(bike.data);
+  const faultsOfWhole = faultsOfBike(bike.data).filter(
+    ({ column }) => !isLikeAnother(column, cells),
+  );
   if (faultsOfWhole.length > 0)
     return faulty(...faultsOfWhole.map((fault) => ({ line, ...fault })));
   const [due, delivery] = [cells.get('due') ?? '', cells.get('delivery') ?? ''];
@@ -109,6 +111,12 @@ function textFor({ name, likeColumn }: DeliveryColumn, cells: Cells): string {
   if (own !== '') return own;
   const kind = bikeKinds.find((known) => known === cells.get('kind')?.toLowerCase());
   return kind === undefined ? '' : (deliveryDefaults[kind][name] ?? '');
+}
+
+/** A cell left empty takes another's text; what is wrong with that is named there. */
+function isLikeAnother(name: string, cells: Cells): boolean {
+  const column = deliveryColumns.find((one) => one.name === name);
+  return column?.likeColumn !== undefined && (cells.get(name) ?? '') === '';
 }
 
 /** With every part that some column fills: a part of which nothing is said takes the schema's commonest values. */

@@ -26,6 +26,7 @@ export function SheetPage({ sheet, names, code, drawn }: SheetPageProps) {
   const { bike } = sheet;
   const text = words.sheet;
   const measured = measuredText(sheet);
+  const adjusted = adjustedAlone(sheet);
   return (
     <article className={styles.sheet} lang="en">
       <header className={styles.header}>
@@ -61,9 +62,7 @@ export function SheetPage({ sheet, names, code, drawn }: SheetPageProps) {
         <div className={styles.column}>
           <h2>{text.looked}</h2>
           <p>{text.points(sheet.steps, sheet.points.looked)}</p>
-          {sheet.points.adjusted.length > 0 && (
-            <p>{held(text.adjusted(sheet.points.adjusted.map(withoutStop).join('; ')))}</p>
-          )}
+          {adjusted.length > 0 && <p>{held(text.adjusted(adjusted.join('; ')))}</p>}
           {measured !== '' && (
             <p>
               {text.measured}: {measured}.
@@ -117,6 +116,12 @@ function Fact({ label, children }: { readonly label: string; readonly children: 
       <dd>{children}</dd>
     </div>
   );
+}
+
+/** What was put right about a finding stands with the finding. */
+function adjustedAlone({ points, findings }: Sheet): readonly string[] {
+  const told = new Set(findings.flatMap(({ closed }) => (closed ? [withoutStop(closed)] : [])));
+  return points.adjusted.map(withoutStop).filter((what) => !told.has(what));
 }
 
 /** Pressures stand with the bike's facts; all other measures are listed here. */

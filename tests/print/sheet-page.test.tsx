@@ -272,6 +272,16 @@ describe('what the customer reads', () => {
     expect(container).toHaveTextContent('brake spacer, bike box');
   });
 
+  test('what was put right about a finding is said once, with the finding', () => {
+    const points = { looked: 32, adjusted: ['Set square again.', 'Bell turned'] };
+    const findings = [
+      { severity: 'stop-ride', text: 'Reflector slipped', closed: 'Set square again.' },
+    ] as const;
+    const { container } = show({ ...sealed, points, findings });
+    expect(container).toHaveTextContent('Put right on the way: Bell turned.');
+    expect(container.textContent.match(/Set square again/g)).toHaveLength(1);
+  });
+
   test('how this bike’s own wheels are held, and no other way', () => {
     show({ ...sealed, axles: ['nutted'] });
     expect(screen.getByText(/Wheel nuts tight/)).toBeVisible();

@@ -108,7 +108,9 @@ const sentences: Sentences = {
   'job-resumed': () => 'Taken up again',
   signed: ({ meaning, name, customer, strokes }) =>
     told(
-      name === undefined ? meanings[meaning] : `${meanings[meaning]}, by ${name}`,
+      name === undefined
+        ? meanings[meaning]
+        : `${meanings[meaning]}, ${meaning === 'received' ? 'handed over by' : 'by'} ${name}`,
       customer && `the customer’s details have the digest ${customer.slice(0, 12)}`,
       strokes && 'drawn by hand',
     ),
@@ -126,7 +128,15 @@ const sentences: Sentences = {
 
 /** What there is to say, one thing after the other. */
 function told(...parts: readonly (string | false | undefined)[]): string {
-  return parts.filter((part) => typeof part === 'string' && part.trim() !== '').join('; ');
+  return parts
+    .filter((part) => typeof part === 'string' && part.trim() !== '')
+    .map((part) => withoutStop(String(part)))
+    .join('; ');
+}
+
+/** What was typed may end in a full stop; the sentence round it has none. */
+function withoutStop(text: string): string {
+  return text.trim().replace(/\.$/, '');
 }
 
 function whenText(iso: string): string {
@@ -155,7 +165,9 @@ function contentsText(
 
 function findingText(id: string, { findings }: JobState): string {
   const found = findings.find((finding) => finding.id === id);
-  return found === undefined ? id : `${found.text} (${severities[found.severity].toLowerCase()})`;
+  return found === undefined
+    ? id
+    : `${withoutStop(found.text)} (${severities[found.severity].toLowerCase()})`;
 }
 
 /** A step, a joint or a point: the one of them whose name is known. */
