@@ -144,7 +144,9 @@ test('a mountain bike goes from its box to its rider without a network', async (
         'Larkfell assembly booklet, p. 8',
         'marked on the part',
         wrongs[3].text.slice(0, -1),
-        wrongs[9].text,
+        `${words.terms.severities['stop-ride']}: ${wrongs[3].text.slice(0, -1)}; put right`,
+        `${words.terms.severities['tell-customer']}: ${wrongs[9].text}`,
+        words.sheet.electronically,
         ...(await classAJoints(page)),
       ])
         expect(sheet.text, paper).toContain(said);

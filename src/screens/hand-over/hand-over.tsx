@@ -106,9 +106,9 @@ function HandOverOf({ shown }: { readonly shown: ShownJob }) {
           <p>{words.refusal({ ...gate }, names)}</p>
         </Notice>
       ))}
-      <FoundOnBike state={state} />
       <div className={styles.columns}>
         <div className={styles.column}>
+          <FoundOnBike state={state} />
           <Checks
             label={words.handOver.tell}
             options={topics.map((topic) => ({ value: topic, label: tellText(topic, state.plan) }))}
