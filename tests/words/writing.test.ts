@@ -81,6 +81,7 @@ describe('a number and its unit', () => {
   test.each([
     ['set to 47.5 lbf·in and 5 N·m', 'set to 47.5_lbf·in and 5_N·m'],
     ['marked on the part: 44–53 in·lb', 'marked on the part: 44–53_in·lb'],
+    ['max 5 Nm, 44-53 in.lb, 3/8 in', 'max 5_Nm, 44-53_in.lb, 3/8_in'],
     ['2.0 bar (29 psi), 120 kg', '2.0_bar (29_psi), 120_kg'],
     ['Faceplate, 4 × M5, 7 × 19 mm', 'Faceplate, 4_×_M5, 7_×_19_mm'],
     ['4 % of 60 °', '4_% of 60_°'],
@@ -91,7 +92,7 @@ describe('a number and its unit', () => {
 
   test.each([
     // 220 kPa is 2.2 bar and 31.9 psi (1 psi = 6.894 757 kPa, NIST SP 811)
-    [220, 'kPa', '2.2_bar (32_psi)'],
+    [220, 'kPa', '2.2_bar_(32_psi)'],
     [120, 'mm', '120_mm'],
     [0.25, 'mm', '0.3_mm'],
   ])('%d %s is read as %s', (value, unit, expected) => {
@@ -103,7 +104,7 @@ describe('a limit', () => {
   test.each([
     [{ min: 90 }, 'mm', 'at least 90_mm'],
     [{ max: 2 }, 'mm', 'at most 2_mm'],
-    [{ min: 200, max: 400 }, 'kPa', 'at least 2.0_bar (29_psi), at most 4.0_bar (58_psi)'],
+    [{ min: 200, max: 400 }, 'kPa', 'at least 2.0_bar_(29_psi), at most 4.0_bar_(58_psi)'],
     [{}, 'mm', ''],
   ])('%o %s', (limit, unit, expected) => {
     expect(measuredLimit(limit, unit)).toBe(held(expected));

@@ -78,11 +78,12 @@ export function measured(value: number, unit: string): string {
     kilopascalsTo(kilopascals(value), 'bar').toFixed(1),
     kilopascalsTo(kilopascals(value), 'psi').toFixed(0),
   ];
-  return `${quantity(bar, 'bar')} (${quantity(psi, 'psi')})`;
+  return `${quantity(bar, 'bar')}${noBreak}(${quantity(psi, 'psi')})`;
 }
 
 const noBreak = '\u00a0';
-const units = '(?:N·m|lbf·(?:in|ft)|in·lb|ft·lb|kgf·c?m|mm|bar|psi|kPa|kg|km|N|°|%|in(?=[,;)]|$))';
+const units =
+  '(?:N·m|lbf·(?:in|ft)|(?:in|ft)[·.]lbf?|Nm|kgf·c?m|mm|bar|psi|kPa|kg|km|N|°|%|in(?=[,;)]|$))';
 const beforeUnit = new RegExp(String.raw`(\d) (?=${units}(?![\p{L}\d]))`, 'gu');
 const times = /(\d) × (?=[A-Z]?\d)/g;
 
