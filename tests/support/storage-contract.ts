@@ -423,7 +423,7 @@ export async function append(storage: Storage, job: string, device: string): Pro
   return answer.value.row.count;
 }
 
-function nextEntry(
+export function nextEntry(
   seen: readonly Entry[],
   device: string,
   event: Entry['event'] = { kind: 'step-done', v: 1 },
@@ -440,7 +440,7 @@ function nextEntry(
   });
 }
 
-function writeOf(job: string, entries: readonly Entry[]): JobWrite {
+export function writeOf(job: string, entries: readonly Entry[]): JobWrite {
   return { entries, row: rowOf(job, entries) };
 }
 
