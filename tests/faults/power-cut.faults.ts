@@ -40,7 +40,9 @@ async function cutPowerOf(
   const random = seededRandom(seed);
   const disk = createDisk();
   const profile = join(disk.folder, 'profile');
-  const start = () => startSuite(browser, { profile, flags, address, bundle });
+  const once = () => startSuite(browser, { profile, flags, address, bundle });
+  // A browser that a busy machine does not let come up says nothing about the disk.
+  const start = () => once().catch(once).catch(once);
   let acknowledged = 0;
   let most = 0;
   let suite: SuiteBrowser | undefined;

@@ -48,19 +48,24 @@ export async function startSuite(
     detached: true,
     stdio: 'ignore',
   });
-  const browser = await chromium.connectOverCDP(`http://127.0.0.1:${await portIn(portFile)}`);
-  const [context] = browser.contexts();
-  if (context === undefined) throw new Error('the browser opened without a window');
-  const page = context.pages()[0] ?? (await context.newPage());
-  await page.goto(`${address}robots.txt`);
-  await page.evaluate(bundle);
-  return {
-    page,
-    async kill() {
-      await killed(started);
-      await browser.close().catch(() => undefined); // only the connection is left to close
-    },
-  };
+  try {
+    const browser = await chromium.connectOverCDP(`http://127.0.0.1:${await portIn(portFile)}`);
+    const [context] = browser.contexts();
+    if (context === undefined) throw new Error('the browser opened without a window');
+    const page = context.pages()[0] ?? (await context.newPage());
+    await page.goto(`${address}robots.txt`);
+    await page.evaluate(bundle);
+    return {
+      page,
+      async kill() {
+        await killed(started);
+        await browser.close().catch(() => undefined); // only the connection is left to close
+      },
+    };
+  } catch (error) {
+    await killed(started);
+    throw error;
+  }
 }
 
 async function portIn(file: string): Promise<string> {
@@ -73,7 +78,7 @@ async function portIn(file: string): Promise<string> {
 }
 
 async function killed(started: ChildProcess): Promise<void> {
-  if (started.pid === undefined || started.exitCode !== null) return;
+  if (started.pid === undefined || started.exitCode !== null || started.signalCode !== null) return;
   const ended = once(started, 'exit');
   process.kill(-started.pid, 'SIGKILL');
   await ended;
