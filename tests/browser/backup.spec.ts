@@ -21,7 +21,9 @@ test('a shop moves to a fresh tablet, and a printed code is verified there witho
   await page.getByRole('link', { name: words.app.records, exact: true }).tap();
   await page.getByRole('main').getByRole('listitem').getByRole('link').first().tap();
   await expect(page.getByText(words.records.unaltered)).toBeVisible({ timeout: 15_000 });
-  const { code } = await print(page, 'A4');
+  await expect(page.getByRole('img', { name: words.sheet.qr })).toBeVisible();
+  const { code, pages } = await print(page, 'A4');
+  expect(code, `code on page ${pages}`).toBeDefined();
 
   await goTo(page, '#/shop');
   const saving = page.waitForEvent('download');
@@ -77,11 +79,11 @@ test('a file that was changed is refused in words, and the book stays as it is',
   await goTo(page, '#/shop/record-file');
   const picked = page.getByLabel(fileWords.takeIn.choose).last();
   for (const [name, bytes, sentence] of [
-    ['letter.zip', Buffer.from('Dear shop'), words.refusal({ code: 'file-not-a-record-file' })],
+    ['letter.zip', Buffer.from('Dear shop'), fileWords.refusal({ code: 'file-not-a-record-file' })],
     [
       'cut.zip',
       Buffer.from('PK\u0003\u0004 and no end'),
-      words.refusal({ code: 'file-cut-short' }),
+      fileWords.refusal({ code: 'file-cut-short' }),
     ],
   ] as const) {
     await picked.setInputFiles({ name, mimeType: 'application/zip', buffer: bytes });

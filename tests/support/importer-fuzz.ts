@@ -9,7 +9,7 @@ import { readCopy } from '../../src/exchange/read-copy';
 import { textDigest } from '../../src/exchange/text-digest';
 import { createKeys } from '../../src/platform/keys';
 import { readCode } from '../../src/state/read-code';
-import { words } from '../../src/words';
+import { fileWords } from '../../src/words/file-words';
 import { bikeFrom, mountainBike } from './bikes';
 import { bytesOf, type Members, membersOf, textOf, zipped } from './forged-file';
 import { writeCopy } from './older-copy';
@@ -40,7 +40,10 @@ export async function fuzzImporters(seed: number, cases: number): Promise<FuzzCo
     const place = `${importer.name}, seed ${seed}, case ${n}`;
     const answer = await attempted(importer, seededRandom(seed * 1_000_003 + n), place);
     const code = answer.ok ? 'read' : (answer.refusal?.code ?? '');
-    if (code !== 'read' && words.refusal({ ...answer.refusal, code }).includes('could not be done'))
+    if (
+      code !== 'read' &&
+      fileWords.refusal({ ...answer.refusal, code }).includes('could not be done')
+    )
       throw new Error(`no words for ${code}: ${place}`);
     const key = `${importer.name}: ${code}`;
     answers.set(key, (answers.get(key) ?? 0) + 1);

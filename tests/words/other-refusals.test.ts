@@ -3,9 +3,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { words } from '../../src/words';
+import { fileRefusals } from '../../src/words/en/file-refusals';
 import { otherRefusals } from '../../src/words/en/other-refusals';
 import { refusals } from '../../src/words/en/refusals';
+import { fileWords as words } from '../../src/words/file-words';
 
 /** Rooms whose refusals reach a screen without passing the job's own gates. */
 const rooms = [
@@ -21,6 +22,8 @@ const rooms = [
 const files = ['calibration-result', 'gaps', 'reach-back'].map(
   (name) => `src/engine/torque/${name}.ts`,
 );
+
+const sentences = { ...otherRefusals, ...fileRefusals };
 
 const digest = '5f3a9c0e'.repeat(8);
 const uuid = '018f3e2a-77aa-7c3e-9d51-0a1b2c3d4e5f';
@@ -101,15 +104,15 @@ describe('every code of these rooms', () => {
   });
 
   test.each(codes)('%s has a sentence', (code) => {
-    expect(Object.hasOwn(otherRefusals, code) || Object.hasOwn(refusals, code)).toBe(true);
+    expect(Object.hasOwn(sentences, code) || Object.hasOwn(refusals, code)).toBe(true);
   });
 
   test('is the only reason for a sentence: none is left over', () => {
-    expect(Object.keys(otherRefusals).filter((code) => !codes.includes(code))).toEqual([]);
+    expect(Object.keys(sentences).filter((code) => !codes.includes(code))).toEqual([]);
   });
 });
 
-describe.each(Object.keys(otherRefusals))('the sentence for %s', (code) => {
+describe.each(Object.keys(sentences))('the sentence for %s', (code) => {
   const full = words.refusal({ ...facts, code });
   const bare = words.refusal({ code });
 

@@ -1,7 +1,6 @@
 /** One record into a file of its own, for whoever asks for it: without its customer's name. */
 
 import { useState } from 'react';
-import { words } from '../../words';
 import { fileWords } from '../../words/file-words';
 import { useApp } from '../app-context';
 import { Button, Notice } from '../parts';
@@ -17,7 +16,7 @@ export function SaveRecord({ job, name }: { readonly job: string; readonly name:
     say(
       saved.ok
         ? { isGood: true, text: fileWords.verify.saved }
-        : { isGood: false, text: words.refusal({ ...saved.refusal }) },
+        : { isGood: false, text: fileWords.refusal({ ...saved.refusal }) },
     );
   };
   return (

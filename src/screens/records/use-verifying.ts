@@ -2,7 +2,6 @@
 
 import { useCallback, useState } from 'react';
 import type { FileLooked, PrintedCode } from '../../state';
-import { words } from '../../words';
 import { fileWords } from '../../words/file-words';
 import { useApp, useNames } from '../app-context';
 import {
@@ -46,14 +45,14 @@ export function useVerifying() {
       return findingsOfSheet(code, await app.verifyInFile(file, code), 'file', nameOf);
     const verified = await app.verifyHeld(code);
     if (verified.ok) return findingsOfSheet(code, verified.value, 'here', nameOf);
-    setProblem(words.refusal({ ...verified.refusal }));
+    setProblem(fileWords.refusal({ ...verified.refusal }));
     return undefined;
   }
 
   async function readCode(text: string): Promise<void> {
     setProblem(undefined);
     const code = await app.readCode(text);
-    if (!code.ok) return setProblem(words.refusal({ ...code.refusal }));
+    if (!code.ok) return setProblem(fileWords.refusal({ ...code.refusal }));
     await hold({ ...given, code: code.value });
   }
 
@@ -64,7 +63,7 @@ export function useVerifying() {
       setWorking(fileWords.takeIn.looking(done, of)),
     );
     setWorking(undefined);
-    if (!file.ok) return setProblem(words.refusal({ ...file.refusal }));
+    if (!file.ok) return setProblem(fileWords.refusal({ ...file.refusal }));
     await hold({ ...given, file: file.value });
   }
 

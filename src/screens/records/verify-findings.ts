@@ -9,7 +9,6 @@ import type {
   SignatureChecked,
   Verified,
 } from '../../state';
-import { words } from '../../words';
 import { fileWords } from '../../words/file-words';
 
 export interface Findings {
@@ -76,7 +75,7 @@ export function findingsOfFile({ good, refused }: FileLooked, nameOf: NameOf): F
     title: isGood
       ? fileWords.verify.fileWhole(good.length)
       : fileWords.verify.filePartly(bad, good.length + refused.length),
-    ...(refused[0] && { text: words.refusal({ ...refused[0].refusal }) }),
+    ...(refused[0] && { text: fileWords.refusal({ ...refused[0].refusal }) }),
     checked: [
       fileWords.verify.entries(entries),
       fileWords.verify.end,
@@ -139,7 +138,7 @@ function open(title: string, { checked, unchecked }: Said): Findings {
 }
 
 function altered(refusal: { readonly code: string }, by: Said): Findings {
-  const text = words.refusal({ ...refusal });
+  const text = fileWords.refusal({ ...refusal });
   return { isGood: false, title: fileWords.verify.altered, text, ...by };
 }
 

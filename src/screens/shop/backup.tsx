@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { useStore } from 'zustand';
 import { words } from '../../words';
+import { fileWords } from '../../words/file-words';
 import { useApp } from '../app-context';
 import { Button, Notice, Working } from '../parts';
 import { routes } from '../routes';
@@ -77,7 +78,7 @@ function useSaving() {
     setBusy(true);
     const saved = await app.saveBackup(to, (done, of) => setProgress([done, of]));
     setBusy(false);
-    if (!saved.ok) return setProblem(words.refusal({ ...saved.refusal }));
+    if (!saved.ok) return setProblem(fileWords.refusal({ ...saved.refusal }));
     const { records, size } = saved.value;
     const what = words.backup.saved(records, sizeText(size));
     say(to === 'download' ? `${what} ${words.backup.inDownloads}` : what);
@@ -86,7 +87,7 @@ function useSaving() {
   async function choose(): Promise<void> {
     setProblem(undefined);
     const chosen = await app.chooseBackupFolder();
-    if (!chosen.ok) setProblem(words.refusal({ ...chosen.refusal }));
+    if (!chosen.ok) setProblem(fileWords.refusal({ ...chosen.refusal }));
   }
 
   return { said, problem, progress, isBusy, save, choose };

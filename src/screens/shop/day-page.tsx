@@ -17,7 +17,7 @@ export function DayPage() {
   useEffect(() => {
     void app.dayPage().then((made) => {
       if (made.ok) setDay(made.value);
-      else setProblem(words.refusal({ ...made.refusal }));
+      else setProblem(fileWords.refusal({ ...made.refusal }));
     });
   }, [app]);
   return (

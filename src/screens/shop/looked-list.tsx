@@ -1,7 +1,6 @@
 /** What a file holds, record by record: refused ones first, with the reason, then how each stands to what is held here. */
 
 import type { FileLooked } from '../../state';
-import { words } from '../../words';
 import { fileWords } from '../../words/file-words';
 import styles from './shop.module.css';
 
@@ -18,7 +17,7 @@ export function LookedList({ looked: { good, refused } }: { readonly looked: Fil
           <ul className={styles.people}>
             {refused.slice(0, shownAtMost).map(({ job, refusal }) => (
               <li key={job} className={styles.found}>
-                <span>{words.refusal({ ...refusal })}</span>
+                <span>{fileWords.refusal({ ...refusal })}</span>
               </li>
             ))}
           </ul>

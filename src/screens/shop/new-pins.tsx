@@ -55,7 +55,7 @@ function PinFor({ person, onKept, onClose }: PinForProps) {
     setBusy(true);
     const kept = await app.choosePin(person.id, pin);
     setBusy(false);
-    if (!kept.ok) return setProblem(words.refusal({ ...kept.refusal }));
+    if (!kept.ok) return setProblem(fileWords.refusal({ ...kept.refusal }));
     app.session.getState().come(person.id);
     onKept();
     onClose();

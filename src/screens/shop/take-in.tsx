@@ -118,7 +118,7 @@ function Taken({ taken, isRestored }: { readonly taken: TakenIn; readonly isRest
         <Notice as="alert">
           <p>{fileWords.takeIn.refusedNow(refused.length)}</p>
           {refused.map(({ job, refusal }) => (
-            <p key={job}>{words.refusal({ ...refusal })}</p>
+            <p key={job}>{fileWords.refusal({ ...refusal })}</p>
           ))}
         </Notice>
       )}

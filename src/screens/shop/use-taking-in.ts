@@ -2,7 +2,6 @@
 
 import { useState } from 'react';
 import type { FileLooked, TakenIn } from '../../state';
-import { words } from '../../words';
 import { fileWords } from '../../words/file-words';
 import { useApp } from '../app-context';
 
@@ -27,7 +26,7 @@ export function useTakingIn() {
         setWorking(fileWords.takeIn.looking(done, of)),
       );
       if (answer.ok) setLooked(answer.value);
-      else setProblem(words.refusal({ ...answer.refusal }));
+      else setProblem(fileWords.refusal({ ...answer.refusal }));
     }
     setWorking(undefined);
   }
@@ -38,7 +37,7 @@ export function useTakingIn() {
     const restored = await app.restoreOlderCopy(older);
     setWorking(undefined);
     setOlder(undefined);
-    if (!restored.ok) return setProblem(words.refusal({ ...restored.refusal }));
+    if (!restored.ok) return setProblem(fileWords.refusal({ ...restored.refusal }));
     setRestored(true);
     setTaken({ fresh: restored.value, grown: 0, known: 0, entries: 0, refused: [] });
   }
@@ -66,7 +65,7 @@ export function useTakingIn() {
       setLooked(undefined);
       setRestored(isWholeShop);
       setTaken(answer.value);
-    } else setProblem(words.refusal({ ...answer.refusal }));
+    } else setProblem(fileWords.refusal({ ...answer.refusal }));
   }
 
   return {

@@ -1,5 +1,7 @@
 /** Refusals of record files, by their codes: what is wrong with the file, and that nothing of it was kept. */
 
+import { damageText } from './other-refusals';
+
 type Facts = Readonly<Record<string, unknown>>;
 type Sentences = Readonly<Record<string, (facts: Facts) => string>>;
 
@@ -22,53 +24,49 @@ function part({ path }: Facts): string {
   return parts[folder ?? ''] ?? 'something';
 }
 
-/** `damageText` tells what the verifier found. */
-export function fileRefusals(damageText: (damage: unknown) => string): Sentences {
-  return {
-    'file-not-a-record-file': () =>
-      'This is not a file of records that Standbook has written. Nothing was changed.',
-    'file-cut-short': () => `This file is cut short: its end is missing. ${unchanged}`,
-    'file-swollen': () =>
-      `This file claims to hold far more than it can. It was not opened any further. ${unchanged}`,
-    'file-directory-damaged': () => `The list of what this file holds is damaged. ${unchanged}`,
-    'file-path-forbidden': () =>
-      `This file names something outside itself, which no record file does. ${unchanged}`,
-    'file-feature-unknown': () =>
-      `This file is packed or locked in a way that Standbook never uses. ${unchanged}`,
-    'file-members-overlap': () =>
-      `This file holds the same bytes under several names, which no record file does. ${unchanged}`,
-    'file-member-damaged': (facts) => `In this file ${part(facts)} is damaged. ${unchanged}`,
-    'file-member-too-large': (facts) =>
-      `In this file ${part(facts)} is larger than it can be. ${unchanged}`,
-    'file-member-missing': (facts) => `In this file ${part(facts)} is missing. ${unchanged}`,
-    'file-member-unnamed': () => `This file holds something that it does not tell of. ${unchanged}`,
-    'file-member-changed': (facts) =>
-      `In this file ${part(facts)} has been changed since it was written. ${unchanged}`,
-    'file-of-another-version': () =>
-      'This file was written by another version of Standbook. Update this one, then open it again.',
-    'file-manifest-malformed': () =>
-      `The list of what this file holds says what no list can. ${unchanged}`,
-    'file-part-malformed': (facts) =>
-      `In this file ${part(facts)} says what it cannot. ${unchanged}`,
-    'file-record-twice': () => `This file holds one record twice. ${unchanged}`,
-    'file-proof-wrong': () =>
-      `A record in this file did not stand under the digest that the file names. ${unchanged}`,
-    'file-too-large-to-write': () =>
-      'These records do not fit into one file. Save them in several parts.',
-    'file-not-written': () =>
-      'The file could not be written: the place may be full or gone. Free some space or choose another place, then save again.',
-    'file-not-a-backup': () =>
-      'This file holds single records, not a whole shop. Take the records in instead.',
-    'file-too-large': () => 'This file is too large for a copy of a shop. Nothing was changed.',
-    'folder-unavailable': () =>
-      'The folder could not be opened. Choose it again, or save into the downloads.',
-    'code-not-readable': () =>
-      'This is not the code of a hand-over sheet or of a day’s page. Scan it again, or paste the whole of it.',
-    ...records(damageText),
-  };
-}
+export const fileRefusals: Sentences = {
+  'file-not-a-record-file': () =>
+    'This is not a file of records that Standbook has written. Nothing was changed.',
+  'file-cut-short': () => `This file is cut short: its end is missing. ${unchanged}`,
+  'file-swollen': () =>
+    `This file claims to hold far more than it can. It was not opened any further. ${unchanged}`,
+  'file-directory-damaged': () => `The list of what this file holds is damaged. ${unchanged}`,
+  'file-path-forbidden': () =>
+    `This file names something outside itself, which no record file does. ${unchanged}`,
+  'file-feature-unknown': () =>
+    `This file is packed or locked in a way that Standbook never uses. ${unchanged}`,
+  'file-members-overlap': () =>
+    `This file holds the same bytes under several names, which no record file does. ${unchanged}`,
+  'file-member-damaged': (facts) => `In this file ${part(facts)} is damaged. ${unchanged}`,
+  'file-member-too-large': (facts) =>
+    `In this file ${part(facts)} is larger than it can be. ${unchanged}`,
+  'file-member-missing': (facts) => `In this file ${part(facts)} is missing. ${unchanged}`,
+  'file-member-unnamed': () => `This file holds something that it does not tell of. ${unchanged}`,
+  'file-member-changed': (facts) =>
+    `In this file ${part(facts)} has been changed since it was written. ${unchanged}`,
+  'file-of-another-version': () =>
+    'This file was written by another version of Standbook. Update this one, then open it again.',
+  'file-manifest-malformed': () =>
+    `The list of what this file holds says what no list can. ${unchanged}`,
+  'file-part-malformed': (facts) => `In this file ${part(facts)} says what it cannot. ${unchanged}`,
+  'file-record-twice': () => `This file holds one record twice. ${unchanged}`,
+  'file-proof-wrong': () =>
+    `A record in this file did not stand under the digest that the file names. ${unchanged}`,
+  'file-too-large-to-write': () =>
+    'These records do not fit into one file. Save them in several parts.',
+  'file-not-written': () =>
+    'The file could not be written: the place may be full or gone. Free some space or choose another place, then save again.',
+  'file-not-a-backup': () =>
+    'This file holds single records, not a whole shop. Take the records in instead.',
+  'file-too-large': () => 'This file is too large for a copy of a shop. Nothing was changed.',
+  'folder-unavailable': () =>
+    'The folder could not be opened. Choose it again, or save into the downloads.',
+  'code-not-readable': () =>
+    'This is not the code of a hand-over sheet or of a day’s page. Scan it again, or paste the whole of it.',
+  ...records(),
+};
 
-function records(damageText: (damage: unknown) => string): Sentences {
+function records(): Sentences {
   return {
     'record-not-in-file': () => 'This record is not in the file.',
     'record-without-a-bike': () => `This record never received a bike. ${recordKept}`,

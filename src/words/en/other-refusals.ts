@@ -1,6 +1,5 @@
 /** Refusals from outside the job (disk, keys, files, tyres, logs), by their codes: what is in the way, and what to do. */
 
-import { fileRefusals } from './file-refusals';
 import { toolRefusals } from './tool-board';
 import { waitText } from './wait-text';
 import { figure, listed } from './writing';
@@ -46,7 +45,6 @@ export const otherRefusals: Readonly<Record<string, (facts: Facts) => string>> =
   'photo-not-readable': () => 'That picture cannot be read. Take another.',
   'file-not-text': () => 'This file cannot be read as text. Nothing was changed; choose another.',
   ...copies(),
-  ...fileRefusals(damageText),
   ...deliveries(),
   ...tyres(),
   ...toolRefusals,
@@ -74,7 +72,7 @@ function copies(): typeof otherRefusals {
 }
 
 /** What the verifier found, when the copy carries its answer. */
-function damageText(damage: unknown): string {
+export function damageText(damage: unknown): string {
   if (typeof damage !== 'object' || damage === null || !('code' in damage)) return '';
   return otherRefusals[String(damage.code)]?.({ ...damage }) ?? '';
 }
