@@ -5,6 +5,7 @@ import '@fontsource/barlow/500.css';
 import '@fontsource/barlow/600.css';
 import '@fontsource/barlow/700.css';
 import { createRoot } from 'react-dom/client';
+import { createBegun } from './platform/begun';
 import { photoFrom } from './platform/camera';
 import { createClock } from './platform/clock';
 import { askToKeep, readDurability } from './platform/durability';
@@ -68,6 +69,7 @@ async function start(place: HTMLElement): Promise<void> {
     keepAwake,
     onScannedCode,
     pictureScanner: await createPictureScanner(),
+    begun: createBegun(),
     install,
     watchUpdates: (onOffered) => {
       if (import.meta.env.PROD) watchForUpdates({ onOffered });

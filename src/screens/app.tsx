@@ -41,6 +41,7 @@ const ReachBackPage = lazy(() =>
   import('./tool-board/reach-back-page').then((m) => ({ default: m.ReachBackPage })),
 );
 const IdleLock = lazy(() => import('./idle-lock').then((m) => ({ default: m.IdleLock })));
+const LostBook = lazy(() => import('./lost-book').then((m) => ({ default: m.LostBook })));
 const Walk = lazy(() => import('./walk/walk').then((m) => ({ default: m.Walk })));
 
 export function StandbookApp({ app }: { readonly app: App }) {
@@ -121,13 +122,27 @@ function FirstStart({ children }: { readonly children: ReactNode }) {
   const [progress, setProgress] = useState<readonly [number, number]>();
   const [problem, setProblem] = useState<string>();
   const [attempt, setAttempt] = useState(0);
+  const [lastSeen, setLastSeen] = useState(() => app.shopLastSeen());
+  const [isRestoring, restore] = useState(false);
+  const isLost = loaded && empty && lastSeen !== undefined;
   // biome-ignore lint/correctness/useExhaustiveDependencies: another attempt tries again
   useEffect(() => {
-    if (!loaded || !empty) return;
+    if (!loaded || !empty || isLost) return;
     void app
       .openDemoShop((done, of) => setProgress([done, of]))
       .then((opened) => setProblem(opened.ok ? undefined : words.refusal({ ...opened.refusal })));
-  }, [app, loaded, empty, attempt]);
+  }, [app, loaded, empty, attempt, isLost]);
+  if (isLost && !isRestoring)
+    return (
+      <Suspense>
+        <LostBook
+          lastSeen={lastSeen}
+          onRestore={() => restore(true)}
+          onAnew={() => setLastSeen(undefined)}
+        />
+      </Suspense>
+    );
+  if (isLost) return children;
   if (problem !== undefined)
     return (
       <Page title={words.app.openFailed}>

@@ -6,26 +6,35 @@ import { useApp } from './app-context';
 
 /** Milliseconds. */
 const looksEvery = 5000;
+const taps = ['pointerdown', 'keydown'] as const;
 
 export function IdleLock() {
   const app = useApp();
   const loaded = useStore(app.session, (session) => session.loaded);
   useEffect(() => {
     if (!loaded) return;
-    const now = () => Date.parse(app.clock.now().claimed);
-    const look = () => app.session.getState().lockWhenIdle(now());
-    // A tap on a stand that has been alone too long comes too late: looked at first.
-    const touch = () => {
+    let stop = () => {};
+    let isLeft = false;
+    void app.standLock().then((lock) => {
+      if (isLeft) return;
+      const now = () => Date.parse(app.clock.now().claimed);
+      const look = () => lock.look(now());
+      // A tap on a stand that has been alone too long comes too late: looked at first.
+      const touch = () => {
+        look();
+        lock.touch(now());
+      };
       look();
-      app.session.getState().touch(now());
-    };
-    look();
-    const timer = setInterval(look, looksEvery);
-    const taps = ['pointerdown', 'keydown'] as const;
-    for (const tap of taps) document.addEventListener(tap, touch, { capture: true });
+      const timer = setInterval(look, looksEvery);
+      for (const tap of taps) document.addEventListener(tap, touch, { capture: true });
+      stop = () => {
+        clearInterval(timer);
+        for (const tap of taps) document.removeEventListener(tap, touch, { capture: true });
+      };
+    });
     return () => {
-      clearInterval(timer);
-      for (const tap of taps) document.removeEventListener(tap, touch, { capture: true });
+      isLeft = true;
+      stop();
     };
   }, [app, loaded]);
   return null;

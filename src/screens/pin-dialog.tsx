@@ -23,6 +23,8 @@ export function PinDialog({ person, means, onPin, onClose }: PinDialogProps) {
   const type = async (typed: string) => {
     if (isBusy) return;
     setPin(typed);
+    // What was said about the last one does not stand over the next.
+    setProblem(undefined);
     if (typed.length < pinLength) return;
     setBusy(true);
     const refused = await onPin(typed);

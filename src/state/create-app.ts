@@ -52,9 +52,9 @@ export function createApp(given: AppPorts): App {
 }
 
 function createLivingData(
-  ports: AppPorts,
+  given: AppPorts,
 ): LivingData & { readonly waiting: () => OfferedUpdate | undefined } {
-  const { storage, install, watchUpdates, readDurability } = ports;
+  const { storage, install, watchUpdates, readDurability } = given;
   const trouble = createStore<{ readonly refusal?: StorageRefusal }>(() => ({}));
   storage.onTrouble((refusal) => trouble.setState(refusal ? { refusal } : {}, true));
 
@@ -67,6 +67,11 @@ function createLivingData(
   watchUpdates((newer) => {
     offered = newer;
     update.setState({ offered: true });
+  });
+
+  const shop = createShopStore(storage.settings);
+  shop.subscribe(({ loaded, empty, demo }) => {
+    if (loaded && !empty && !demo) given.begun.note(given.clock.today());
   });
 
   const durability = createStore<Durability>(() => ({ answer: 'unknown' }));
@@ -87,8 +92,8 @@ function createLivingData(
     catalogueVersions: createRowsStore(storage.catalogueVersions.watch, (rows) =>
       [...rows].sort((a, b) => a.version - b.version || compareText(a.id, b.id)),
     ),
-    session: createSession(storage.settings, ports.onLeaving),
-    shop: createShopStore(storage.settings),
+    session: createSession(storage.settings, given.onLeaving),
+    shop,
     backup: createBackupStore(storage.settings),
     install: installing,
     update,
@@ -112,6 +117,8 @@ function createDeviceActions(
     keepAwake: ports.keepAwake,
     readTextFile: ports.readTextFile,
     onCode: ports.onScannedCode,
+    shopLastSeen: ports.begun.last,
+    forgetLostShop: ports.begun.forget,
     canChooseFolder: ports.filePlaces.chooseFolder !== undefined,
     ...(pictureScanner && { scanPicture: (picture) => pictureScanner.codesIn(picture) }),
     clock: ports.clock,

@@ -5,6 +5,7 @@ import type { Person, StorageRefusal } from '../storage/contract';
 import { activePerson, isUsablePin, type PersonUnknown, type PinNotUsable } from './people';
 import type { AppPorts, KeysUnavailable, PinRefusal } from './ports';
 import type { SessionStore } from './session';
+import { createStandLock, type StandLock } from './stand-lock';
 import { attempted } from './storage-refusals';
 import { notePerson } from './wrong-pins';
 
@@ -31,6 +32,8 @@ export interface PeopleActions {
   comeWithPin(person: string, pin: string): Promise<Result<true, PinRefusal>>;
   /** A supervisor gives a new PIN and key, with a reason; what was signed with the old key stays good. */
   issuePin(asked: IssuedPin): Promise<Result<true, IssueRefusal>>;
+  /** Asks again who is there when nobody has been for a while. */
+  standLock(): Promise<StandLock>;
   /** `data` where this browser refuses to keep keys as keys. */
   keysKeptAs(): Promise<Result<'keys' | 'data', KeysUnavailable>>;
 }
@@ -47,6 +50,7 @@ export function createPeopleActions(ports: PeoplePorts, session: SessionStore): 
     },
 
     issuePin: (asked) => issuePin(ports, asked),
+    standLock: () => createStandLock(ports.storage.settings, session),
     keysKeptAs: () => keys.keptAs(),
   };
 }

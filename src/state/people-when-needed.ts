@@ -11,6 +11,7 @@ export function peopleWhenNeeded(load: () => Promise<PeopleActions>): PeopleActi
   return {
     comeWithPin: async (person, pin) => (await people()).comeWithPin(person, pin),
     issuePin: async (asked) => (await people()).issuePin(asked),
+    standLock: async () => (await people()).standLock(),
     keysKeptAs: async () => (await people()).keysKeptAs(),
   };
 }

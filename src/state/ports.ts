@@ -110,6 +110,14 @@ export interface OfferedUpdate {
   apply(): void;
 }
 
+/** A trace outside the storage that a real shop was kept here. */
+export interface Begun {
+  /** ISO date. */
+  last(): string | undefined;
+  note(day: string): void;
+  forget(): void;
+}
+
 export interface AppPorts {
   readonly storage: Storage;
   /** Storage that lasts as long as it is held: where the demo is played before it is kept. */
@@ -156,6 +164,7 @@ export interface AppPorts {
   readonly pictureScanner?:
     | { codesIn(picture: ImageBitmapSource): Promise<readonly string[]> }
     | undefined;
+  readonly begun: Begun;
   readonly install: InstallPrompt;
   readonly watchUpdates: (onOffered: (update: OfferedUpdate) => void) => void;
   /** Calls back when the page is about to be hidden or closed. */

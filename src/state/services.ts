@@ -267,6 +267,10 @@ export interface DeviceActions {
   readTextFile(file: Blob): Promise<Result<string, FileNotText>>;
   /** What a scanner, or a wrench beside every field, types; until the answer is called. */
   onCode(listener: (text: string) => void, by?: 'scanner' | 'wrench'): () => void;
+  /** The last day on which a real shop was open here, even when the browser has cleared it since. */
+  shopLastSeen(): string | undefined;
+  /** That shop is not waited for any more. */
+  forgetLostShop(): void;
   /** Whether this browser lets a page write into a folder. */
   readonly canChooseFolder: boolean;
   /** Only where the browser itself reads bar codes. */

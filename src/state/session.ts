@@ -31,10 +31,6 @@ export interface Session {
   readonly drafts: Readonly<Record<string, string>>;
   come(person: string): void;
   leave(): void;
-  /** Somebody is here: noted at most once a minute, so that a stand left alone is asked again even after a reload. */
-  touch(now: number): void;
-  /** Nobody has been here for too long: who it is, is asked at the next tap. The screen stays as it is. */
-  lockWhenIdle(now: number): void;
   prefer(change: Partial<Preferences>): void;
   /** An empty text removes the draft. */
   draft(key: string, text: string): void;
@@ -63,10 +59,6 @@ export function createSession(
     void settings.put({ id, value }).catch(() => undefined);
   }
 
-  /** Milliseconds since 1970: the last tap, and the last one that was kept. */
-  let latest: number | undefined;
-  let touched = 0;
-
   const store = createStore<Session>((set, get) => ({
     loaded: false,
     preferences: firstPreferences,
@@ -78,21 +70,6 @@ export function createSession(
     leave() {
       set({ person: undefined });
       keep('person', '');
-    },
-    touch(now) {
-      const isNoted = Math.abs(now - touched) < 60_000;
-      latest = now;
-      if (isNoted) return;
-      touched = now;
-      keep('touched', now);
-    },
-    lockWhenIdle(now) {
-      const { person, preferences } = get();
-      // Set back since: counted from now.
-      if (latest === undefined || now < latest) latest = now;
-      const idle = (now - latest) / 60_000;
-      if (person === undefined || preferences.lockAfter === 0) return;
-      if (idle >= preferences.lockAfter) get().leave();
     },
     prefer(change) {
       const preferences = { ...get().preferences, ...change };
@@ -107,8 +84,7 @@ export function createSession(
     },
   }));
 
-  void readSession(settings).then(({ touched: at, ...kept }) => {
-    latest ??= at;
+  void readSession(settings).then((kept) => {
     // What was typed while the disk was being read is newer.
     const drafts = { ...kept.drafts, ...store.getState().drafts };
     store.setState({ ...kept, drafts, loaded: true });
@@ -118,15 +94,11 @@ export function createSession(
 
 async function readSession(
   settings: Storage['settings'],
-): Promise<
-  Partial<Pick<Session, 'person' | 'preferences' | 'drafts'>> & { readonly touched?: number }
-> {
+): Promise<Partial<Pick<Session, 'person' | 'preferences' | 'drafts'>>> {
   const read = async (id: string) => (await settings.get(id).catch(() => undefined))?.value;
   const person = await read('person');
-  const touched = await read('touched');
   return {
     ...(typeof person === 'string' && person !== '' && { person }),
-    ...(typeof touched === 'number' && { touched }),
     preferences: preferencesFrom(await read('preferences')),
     drafts: draftsFrom(await read('drafts')),
   };

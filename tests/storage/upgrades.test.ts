@@ -6,6 +6,7 @@ import { Dexie } from 'dexie';
 import { afterEach, expect, test } from 'vitest';
 import { rowOfLog } from '../../src/exchange/row-of-log';
 import type { Storage } from '../../src/storage/contract';
+import { schemaEpoch } from '../../src/storage/dexie/database';
 import { createDexieStorage } from '../../src/storage/dexie/dexie-storage';
 import { type GoldenRecord, goldenNames } from '../golden/record';
 
@@ -18,25 +19,33 @@ let opened: Storage | undefined;
 
 afterEach(() => opened?.close());
 
-/** The tables as version 1 made them, and rows as it kept them: without a word about wrenches. */
-async function filledByVersion1(name: string): Promise<void> {
+/** The tables as each released version made them: a promise, never changed, and one more with each new version. */
+const first = {
+  entries: 'id, job',
+  jobs: 'job, frameNumber',
+  plans: 'digest',
+  blobs: 'digest',
+  people: 'id',
+  customers: 'digest',
+  tools: 'id',
+  catalogue: 'id',
+  settings: 'id',
+  keys: 'id',
+};
+const released: Readonly<Record<number, Readonly<Record<string, string>>>> = {
+  1: first,
+  2: { ...first, jobs: 'job, frameNumber, *wrenchDays' },
+  3: { ...first, jobs: 'job, frameNumber, *wrenchDays', catalogueVersions: 'id' },
+};
+
+/** Rows as version 1 kept them say not a word about wrenches. */
+async function filledBy(version: number, name: string): Promise<void> {
   const old = new Dexie(name);
-  old.version(1).stores({
-    entries: 'id, job',
-    jobs: 'job, frameNumber',
-    plans: 'digest',
-    blobs: 'digest',
-    people: 'id',
-    customers: 'digest',
-    tools: 'id',
-    catalogue: 'id',
-    settings: 'id',
-    keys: 'id',
-  });
+  old.version(version).stores(released[version] ?? {});
   for (const { job, entries, plan } of records) {
-    const { wrenchDays: _, ...row } = rowOfLog(job, entries, plan) ?? { wrenchDays: [] };
+    const { wrenchDays, ...row } = rowOfLog(job, entries, plan) ?? { wrenchDays: [] };
     await old.table('entries').bulkAdd([...entries]);
-    await old.table('jobs').add(row);
+    await old.table('jobs').add(version === 1 ? row : { ...row, wrenchDays });
     await old.table('plans').put({ digest: planOf({ entries }), plan });
   }
   await old.table('tools').add({ id: 'B', kind: 'wrench', wrench: { id: 'B' } });
@@ -49,32 +58,44 @@ function planOf({ entries }: Pick<GoldenRecord, 'entries'>): unknown {
   return event && 'plan' in event ? event.plan : undefined;
 }
 
-test('rows of version 1 count the wrenches of their logs once this app has opened them', async () => {
-  await filledByVersion1('older-shop');
-  opened = createDexieStorage('older-shop');
-  for (const { job, entries, plan } of records) {
-    const row = await opened.row(job);
-    expect(row).toEqual(rowOfLog(job, entries, plan));
-    expect((await opened.log(job)).entries).toHaveLength(entries.length);
-
-    const passes = entries.filter(({ event }) => /^pass-made$|^joint-tightened$/.test(event.kind));
-    expect(passes.length).toBeGreaterThan(20);
-    const operations = row?.wrenchDays.reduce((sum, [, , count]) => sum + count, 0);
-    expect(operations).toBeGreaterThan(passes.length);
-    for (const [wrench, since] of row?.wrenchDays ?? []) {
-      const found = await opened.findByWrench(wrench, { since, until: since });
-      expect(found.map((one) => one.job)).toContain(job);
-    }
-  }
-  expect(await opened.tools.get('B')).toMatchObject({ kind: 'wrench' });
-  expect(await opened.settings.get('shop')).toEqual({
-    id: 'shop',
-    value: { name: 'An older shop' },
-  });
+test('every released version has its fixture here', () => {
+  expect(Object.keys(released).map(Number)).toEqual(
+    Array.from({ length: schemaEpoch }, (_, index) => index + 1),
+  );
 });
 
+test.each(Object.keys(released).map(Number))(
+  'a book of version %i opens in this app: every log and row is there, and rows count their wrenches',
+  async (version) => {
+    const name = `older-shop-${version}`;
+    await filledBy(version, name);
+    opened = createDexieStorage(name);
+    for (const { job, entries, plan } of records) {
+      const row = await opened.row(job);
+      expect(row).toEqual(rowOfLog(job, entries, plan));
+      expect((await opened.log(job)).entries).toHaveLength(entries.length);
+
+      const passes = entries.filter(({ event }) =>
+        /^pass-made$|^joint-tightened$/.test(event.kind),
+      );
+      expect(passes.length).toBeGreaterThan(20);
+      const operations = row?.wrenchDays.reduce((sum, [, , count]) => sum + count, 0);
+      expect(operations).toBeGreaterThan(passes.length);
+      for (const [wrench, since] of row?.wrenchDays ?? []) {
+        const found = await opened.findByWrench(wrench, { since, until: since });
+        expect(found.map((one) => one.job)).toContain(job);
+      }
+    }
+    expect(await opened.tools.get('B')).toMatchObject({ kind: 'wrench' });
+    expect(await opened.settings.get('shop')).toEqual({
+      id: 'shop',
+      value: { name: 'An older shop' },
+    });
+  },
+);
+
 test('a database without jobs opens too, and has room for versions of the catalogue', async () => {
-  await filledByVersion1('plain-shop');
+  await filledBy(1, 'plain-shop');
   opened = createDexieStorage('plain-shop');
   expect(await opened.catalogueVersions.all()).toEqual([]);
   opened.close();

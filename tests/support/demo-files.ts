@@ -5,7 +5,7 @@ import type { Wrench } from '../../src/engine/torque';
 import type { DemoTools } from '../../src/exchange/demo.schema';
 
 export function readDemo(name: string): unknown {
-  return JSON.parse(readFileSync(new URL(`../../seeds/demo/${name}`, import.meta.url), 'utf8'));
+  return JSON.parse(readFileSync(`seeds/demo/${name}`, 'utf8'));
 }
 
 const MILLISECONDS_PER_DAY = 86_400_000;

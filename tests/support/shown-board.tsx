@@ -83,7 +83,7 @@ export async function showBoard(
 }
 
 /** jsdom has the element without its two methods: they do what the HTML standard says, as far as it shows. */
-function openDialogsAsBrowsersDo(): void {
+export function openDialogsAsBrowsersDo(): void {
   Object.assign(HTMLDialogElement.prototype, {
     showModal: vi.fn(function (this: HTMLDialogElement) {
       this.open = true;

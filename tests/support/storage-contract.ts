@@ -450,7 +450,7 @@ export async function append(storage: Storage, job: string, device: string): Pro
   return answer.value.row.count;
 }
 
-function nextEntry(
+export function nextEntry(
   seen: readonly Entry[],
   device: string,
   event: Entry['event'] = { kind: 'step-done', v: 1 },
@@ -467,7 +467,7 @@ function nextEntry(
   });
 }
 
-function writeOf(job: string, entries: readonly Entry[]): JobWrite {
+export function writeOf(job: string, entries: readonly Entry[]): JobWrite {
   return { entries, row: rowOf(job, entries) };
 }
 

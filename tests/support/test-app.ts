@@ -5,6 +5,7 @@ import { readDeliveryList } from '../../src/exchange/delivery-list';
 import { readCopy } from '../../src/exchange/read-copy';
 import { createRecordFiles } from '../../src/exchange/record-files';
 import { loadBikesToTry, loadCatalogue, loadDemoSeeds } from '../../src/exchange/seeds';
+import { createBegun } from '../../src/platform/begun';
 import { downloadSink } from '../../src/platform/file-places';
 import { readTextFile } from '../../src/platform/files';
 import { newId } from '../../src/platform/ids';
@@ -59,6 +60,7 @@ export function createTestApp(changes: Partial<AppPorts> = {}): TestApp {
     askToKeep: async () => ({ answer: 'kept' }),
     keepAwake: () => () => undefined,
     onScannedCode: () => () => undefined,
+    begun: createBegun({ cookie: '' }),
     install: {
       isOffered: () => false,
       isInstalled: () => false,

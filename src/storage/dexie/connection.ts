@@ -55,12 +55,21 @@ export function createConnection(database: Database): Connection {
     } catch (error) {
       return refusalOfError(error);
     }
+    if (isHalfOpen()) {
+      database.close();
+      return { code: 'storage-failed', cause: 'opened without its tables' };
+    }
     isBlocked = false;
     // Dexie opens a newer database with older code; we do not.
     if (database.backendDB().version < (schemaEpoch + 1) * 10) return undefined;
     standing = 'outdated';
     database.close();
     return { code: 'storage-outdated' };
+  }
+
+  /** Dexie swallows a failure in the middle of opening, and would then call itself open for good without knowing a table. */
+  function isHalfOpen(): boolean {
+    return database.tables.some(({ core }) => core === undefined);
   }
 
   /** The browser says it once for each opening; whoever asks while it lasts is told after a moment. */

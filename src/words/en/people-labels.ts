@@ -20,6 +20,12 @@ export const peopleLabels = {
   newPinBy: (name: string) => `${name} gives it`,
   newPinMeans: (name: string) => `I give ${name} a new PIN and a new key.`,
   noSupervisor: 'Only a supervisor can give a new PIN, and this shop has none who works here.',
+  lostBook: 'This browser has cleared the book',
+  lostBookText: (day: string) =>
+    `A shop was kept here, last opened on ${day}, and its data is gone. A browser may do this when the device runs out of room, or when somebody clears its data; Standbook itself deletes nothing.`,
+  lostBookWay:
+    'Restore the latest backup: records, people and tools come back, and each person chooses a PIN. Then install the app and ask the browser to keep it, under Shop.',
+  lostBookAnew: 'Begin with the demo instead',
   history: 'History',
   historyOf: (name: string) => `History of ${name}`,
   historyEmpty: 'Nothing has been noted.',
