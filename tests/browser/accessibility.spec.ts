@@ -4,6 +4,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { words } from '../../src/words';
 import { boardWords } from '../../src/words/board-words';
+import { catalogueWords } from '../../src/words/catalogue';
 import { come, goTo, openApp, openJob } from './app-in-a-browser';
 import { Hand } from './at-the-stand';
 
@@ -67,6 +68,28 @@ for (const theme of themes) {
     await expect(page.getByText(words.records.unaltered)).toBeVisible();
     await page.getByRole('button', { name: words.records.showLog }).tap();
     await looksGood(page, 'record');
+  });
+
+  test(`the catalogue by ${theme}`, async ({ page }) => {
+    test.setTimeout(120_000);
+    await openIn(page, theme);
+    await come(page, 'petra');
+    await visit(page, words.app.catalogue);
+    await page.getByRole('searchbox').fill('faceplate');
+    await looksGood(page, 'catalogue');
+    await page.getByRole('link', { name: 'Bring the faceplate bolts up together' }).tap();
+    await looksGood(page, 'one step of the catalogue');
+    await page.getByRole('button', { name: catalogueWords.change.words }).tap();
+    await looksGood(page, catalogueWords.change.words);
+    await page.getByRole('dialog').getByRole('button', { name: words.app.cancel }).tap();
+    await page.getByRole('button', { name: catalogueWords.apprentice.open }).tap();
+    await expect(page.getByRole('dialog').getByRole('img').first()).toBeVisible();
+    await looksGood(page, 'apprentice view');
+    await page.getByRole('dialog').getByRole('button', { name: words.app.close }).tap();
+    await goTo(page, '/catalogue/own');
+    await looksGood(page, 'a step of our own');
+    await goTo(page, '/catalogue/changes');
+    await looksGood(page, 'changes of the catalogue');
   });
 
   test(`the stand and its dialogs by ${theme}`, async ({ page }) => {
