@@ -40,7 +40,8 @@ export function ApprenticeDialog({
 export function ApprenticeView({ step, reasons, bike, figures = [] }: ApprenticeViewProps) {
   const text = catalogueWords.apprentice;
   return (
-    <div className={styles.view}>
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a text without a control is scrolled by keys only when it can be focused
+    <div className={styles.view} tabIndex={0}>
       <div className={styles.column}>
         {bike !== undefined && <Where step={step} bike={bike} />}
         <Order reasons={reasons} />

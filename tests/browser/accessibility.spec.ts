@@ -4,6 +4,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { words } from '../../src/words';
 import { boardWords } from '../../src/words/board-words';
+import { catalogueWords } from '../../src/words/catalogue';
 import { fileWords } from '../../src/words/file-words';
 import { come, goTo, openApp, openJob } from './app-in-a-browser';
 import { Hand } from './at-the-stand';
@@ -78,6 +79,28 @@ for (const theme of themes) {
     await goTo(page, '#/shop/day');
     await expect(page.getByText(fileWords.dayPage.digest, { exact: true })).toBeVisible();
     await looksGood(page, 'the day’s page');
+  });
+
+  test(`the catalogue by ${theme}`, async ({ page }) => {
+    test.setTimeout(120_000);
+    await openIn(page, theme);
+    await come(page, 'petra');
+    await visit(page, words.app.catalogue);
+    await page.getByRole('searchbox').fill('faceplate');
+    await looksGood(page, 'catalogue');
+    await page.getByRole('link', { name: 'Bring the faceplate bolts up together' }).tap();
+    await looksGood(page, 'one step of the catalogue');
+    await page.getByRole('button', { name: catalogueWords.change.words }).tap();
+    await looksGood(page, catalogueWords.change.words);
+    await page.getByRole('dialog').getByRole('button', { name: words.app.cancel }).tap();
+    await page.getByRole('button', { name: catalogueWords.apprentice.open }).tap();
+    await expect(page.getByRole('dialog').getByRole('img').first()).toBeVisible();
+    await looksGood(page, 'apprentice view');
+    await page.getByRole('dialog').getByRole('button', { name: words.app.close }).tap();
+    await goTo(page, '/catalogue/own');
+    await looksGood(page, 'a step of our own');
+    await goTo(page, '/catalogue/changes');
+    await looksGood(page, 'changes of the catalogue');
   });
 
   test(`the stand and its dialogs by ${theme}`, async ({ page }) => {
