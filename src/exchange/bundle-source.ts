@@ -32,7 +32,7 @@ export interface BundleSource {
     readonly erased: readonly string[];
   };
   /** Only in a backup. */
-  readonly shopParts?: Pick<Holdings, 'tools' | 'figures'>;
+  readonly shopParts?: Pick<Holdings, 'tools' | 'figures' | 'catalogueVersions'>;
   /** What the file says to somebody who has no app. */
   readonly readme: string;
   readRecord(job: string): Promise<ReadRecord>;

@@ -2,6 +2,7 @@
 
 import * as z from 'zod/mini';
 import { roles } from '../engine/job';
+import { catalogueVersionSchema } from '../engine/plan';
 import { figureSchema } from '../engine/torque';
 import { keptToolSchema } from './kept-tool.schema';
 import { personNoteSchema } from './person-note.schema';
@@ -82,6 +83,8 @@ export const customersSchema = z.object({
 export const shopSchema = z.object({
   tools: z.array(keptToolSchema),
   figures: z.array(z.object({ id, make: text, model: text, joint: text, figure: figureSchema })),
+  /** What the shop has changed in the catalogue; older files say nothing of it. */
+  catalogueVersions: z._default(z.array(catalogueVersionSchema), []),
 });
 
 export type Manifest = z.infer<typeof manifestSchema>;

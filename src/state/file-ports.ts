@@ -3,6 +3,7 @@
 import type { Result } from '../engine/base';
 import type { Entry, RecordEnd, RecordProof } from '../engine/integrity';
 import type { JobPlan } from '../engine/job';
+import type { CatalogueVersion } from '../engine/plan';
 import type {
   Customer,
   JobRow,
@@ -71,6 +72,7 @@ export interface FileSource extends Omit<FileHead, 'digest'> {
   readonly shopParts?: {
     readonly tools: readonly Tool[];
     readonly figures: readonly KnownFigure[];
+    readonly catalogueVersions: readonly CatalogueVersion[];
   };
   readRecord(job: string): Promise<{ readonly entries: readonly Entry[]; readonly plan?: JobPlan }>;
   readPicture(digest: string): Promise<KeptBlob | undefined>;

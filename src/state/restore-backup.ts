@@ -79,6 +79,7 @@ async function furnish(
   await storage.people.putAll(people.people);
   await storage.tools.putAll(shopParts?.tools ?? []);
   await storage.figures.putAll(shopParts?.figures ?? []);
+  await storage.catalogueVersions.putAll(shopParts?.catalogueVersions ?? []);
   await rememberErased(storage.settings, customers.erased);
   const erased = new Set(await erasedCustomers(storage.settings));
   await storage.customers.putAll(customers.customers.filter(({ digest }) => !erased.has(digest)));

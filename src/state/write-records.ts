@@ -76,7 +76,11 @@ async function sourceOf(
       },
     }),
     ...(jobs === undefined && {
-      shopParts: { tools: await storage.tools.all(), figures: await storage.figures.all() },
+      shopParts: {
+        tools: await storage.tools.all(),
+        figures: await storage.figures.all(),
+        catalogueVersions: await storage.catalogueVersions.all(),
+      },
     }),
     readRecord: (job) => storage.log(job),
     readPicture: (digest) => storage.blob(digest),

@@ -18,6 +18,10 @@ const keys: Keys = {
   signAs: unused,
   signAsDevice: unused,
   verify: async () => ({ ok: false, refusal: { code: 'signature-wrong' } }),
+  verifyWith: async () => ({ ok: false, refusal: { code: 'signature-wrong' } }),
+  isPinOf: async () => ({ ok: true, value: true }),
+  holds: async () => true,
+  keptAs: async () => ({ ok: true, value: 'keys' }),
 };
 
 /** The ordinary ones and a few of the unlike: every one of them is for the engine's own tests. */
@@ -129,11 +133,12 @@ describe('a change', () => {
     });
   });
 
-  test('travels in a copy of the shop', async () => {
+  test('travels in a backup of the shop', async () => {
     must(await change(shop.app, words('One.')));
-    must(await shop.app.saveCopy());
+    must(await shop.app.saveBackup('download'));
     const fresh = createTestApp({ keys });
-    must(await fresh.app.readCopy(shop.saved.at(-1)?.content ?? ''));
+    const backup = shop.saved.at(-1)?.content ?? new Blob();
+    must(await fresh.app.restoreBackup(must(await fresh.app.lookAtFile(backup))));
     expect(await fresh.storage.catalogueVersions.all()).toEqual(
       await shop.storage.catalogueVersions.all(),
     );
@@ -160,7 +165,7 @@ describe('a file', () => {
 
   async function fileOf({ app, saved }: TestApp): Promise<string> {
     must(await app.saveCatalogueFile());
-    return saved.at(-1)?.content ?? '';
+    return (await saved.at(-1)?.content.text()) ?? '';
   }
 
   beforeEach(async () => {

@@ -23,6 +23,10 @@ const keys: Keys = {
   signAs: unused,
   signAsDevice: unused,
   verify: async () => ({ ok: false, refusal: { code: 'signature-wrong' } }),
+  verifyWith: async () => ({ ok: false, refusal: { code: 'signature-wrong' } }),
+  isPinOf: async () => ({ ok: true, value: true }),
+  holds: async () => true,
+  keptAs: async () => ({ ok: true, value: 'keys' }),
 };
 
 // jsdom takes its time over three hundred rows, beside other tests all the more.
