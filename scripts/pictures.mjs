@@ -16,7 +16,7 @@ const folder = 'docs/pictures';
 /** The demo counts its days back from today: a fixed morning makes the same pictures on any day. */
 const morning = new Date('2026-11-25T09:40:00Z');
 const mostTaps = 80;
-const doneLabel = /^(Done|Record|Pass \d made|.*[Cc]licked|Enter the (value|figure))/;
+const doneLabel = /^(Done|Record|Gauge shows|Pass \d made|.*[Cc]licked|Enter the (value|figure))/;
 /** What is printed beside the bolts on the way, as such parts say it. */
 const printed = /^(4–6 N·m|44–53 in·lb|max 6 N·m)$/;
 

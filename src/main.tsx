@@ -8,7 +8,8 @@ import { createRoot } from 'react-dom/client';
 import { photoFrom } from './platform/camera';
 import { createClock } from './platform/clock';
 import { askToKeep, readDurability } from './platform/durability';
-import { readTextFile, saveFile } from './platform/files';
+import { downloadSink, folderChooser, sinkInFolder } from './platform/file-places';
+import { readTextFile } from './platform/files';
 import { deviceId, newId } from './platform/ids';
 import type { KeyShelf } from './platform/key-shelf';
 import type { Keys } from './platform/keys';
@@ -42,14 +43,24 @@ async function start(place: HTMLElement): Promise<void> {
     loadBikesToTry: async () => (await import('./exchange/seeds')).loadBikesToTry(),
     readDeliveryList: async (text, known) =>
       (await import('./exchange/delivery-list')).readDeliveryList(text, known),
-    writeCopy: async (copy) => (await import('./exchange/write-copy')).writeCopy(copy),
     readCopy: async (text) => (await import('./exchange/read-copy')).readCopy(text),
+    loadRecordFiles: async () => {
+      const [{ createRecordFiles }, { recordFileReadme }] = await Promise.all([
+        import('./exchange/record-files'),
+        import('./words/en/record-file-readme'),
+      ]);
+      return createRecordFiles(recordFileReadme);
+    },
+    filePlaces: {
+      download: downloadSink,
+      chooseFolder: folderChooser(),
+      inFolder: sinkInFolder,
+    },
     writeCatalogueFile: async (file) =>
       (await import('./exchange/catalogue-file')).writeCatalogueFile(file),
     readCatalogueFile: async (text) =>
       (await import('./exchange/catalogue-file')).readCatalogueFile(text),
     readTextFile,
-    saveFile,
     printPage,
     photoFrom,
     readDurability,
@@ -76,8 +87,12 @@ function keysWhenNeeded(shelf: KeyShelf): Keys {
   return {
     createFor: async (person, pin) => (await keys()).createFor(person, pin),
     signAs: async (person, pin, payload) => (await keys()).signAs(person, pin, payload),
+    isPinOf: async (person, pin) => (await keys()).isPinOf(person, pin),
+    holds: async (person) => (await keys()).holds(person),
+    keptAs: async () => (await keys()).keptAs(),
     signAsDevice: async (payload) => (await keys()).signAsDevice(payload),
     verify: async (jws, person) => (await keys()).verify(jws, person),
+    verifyWith: async (jws, known) => (await keys()).verifyWith(jws, known),
   };
 }
 

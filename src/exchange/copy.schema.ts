@@ -4,8 +4,8 @@ import * as z from 'zod/mini';
 import { entrySchema } from '../engine/integrity';
 import { jobPlanSchema, roles } from '../engine/job';
 import { catalogueVersionSchema } from '../engine/plan';
-import { adapterSchema, figureSchema, wrenchSchema } from '../engine/torque';
-import { toolNoteSchema } from './tool-note.schema';
+import { figureSchema } from '../engine/torque';
+import { keptToolSchema } from './kept-tool.schema';
 
 export const copyFormat = 'standbook-copy';
 export const copyVersion = 1;
@@ -25,26 +25,7 @@ export const copySchema = z.object({
   plans: z.array(z.object({ digest, plan: jobPlanSchema })),
   people: z.array(z.object({ id, name: text, roles: z.array(z.enum(roles)), active: z.boolean() })),
   customers: z.array(z.object({ digest, salt: text, name: text, contact: z.exactOptional(text) })),
-  tools: z.array(
-    z.discriminatedUnion('kind', [
-      z.object({
-        id,
-        kind: z.literal('wrench'),
-        wrench: wrenchSchema,
-        countedBefore: z.exactOptional(z.int().check(z.nonnegative())),
-        history: z.exactOptional(z.array(toolNoteSchema)),
-      }),
-      z.object({
-        id,
-        kind: z.literal('adapter'),
-        name: text,
-        adapter: adapterSchema,
-        wrench: z.exactOptional(text),
-        retired: z.exactOptional(z.boolean()),
-        history: z.exactOptional(z.array(toolNoteSchema)),
-      }),
-    ]),
-  ),
+  tools: z.array(keptToolSchema),
   figures: z.array(z.object({ id, make: text, model: text, joint: text, figure: figureSchema })),
   /** What the shop has changed in the catalogue; older copies say nothing of it. */
   catalogueVersions: z._default(z.array(catalogueVersionSchema), []),

@@ -1,5 +1,6 @@
 /** One cell of a delivery list, read as its column says. A cell is only ever text: nothing in it is worked out. */
 
+import { checkEntry } from '../engine/bike';
 import type { DeliveryColumn } from './delivery-columns';
 
 export type CellValue = string | number | boolean | readonly string[];
@@ -10,8 +11,12 @@ export type CellRefused = {
     | 'cell-not-a-number'
     | 'cell-not-a-date'
     | 'cell-not-yes-no'
+    | 'cell-out-of-bounds'
     | 'date-far-away';
   readonly allowed?: readonly string[];
+  readonly min?: number;
+  readonly max?: number;
+  readonly unit?: string;
 };
 
 /** Undefined when the text is not what its column reads. */
@@ -38,6 +43,7 @@ export function cellRefusal(
   value: CellValue | undefined,
   today: string,
 ): CellRefused | undefined {
+  if (typeof value === 'number') return beyondBounds(column, value);
   if (value !== undefined)
     return column.reads === 'date' && isFarAway(text, today)
       ? { code: 'date-far-away' }
@@ -46,6 +52,14 @@ export function cellRefusal(
   if (column.reads === 'yes-no') return { code: 'cell-not-yes-no' };
   if (column.allowed !== undefined) return { code: 'cell-not-allowed', allowed: column.allowed };
   return { code: 'cell-not-a-number' };
+}
+
+/** A column that fills both wheels has the same bounds for each. */
+function beyondBounds({ fills: [place = ''] }: DeliveryColumn, value: number) {
+  const checked = checkEntry(place, value);
+  if (checked.ok) return undefined;
+  const { min, max, unit } = checked.refusal;
+  return { code: 'cell-out-of-bounds', min, max, unit } as const;
 }
 
 function choiceIn({ allowed = [] }: DeliveryColumn, text: string): string | undefined {

@@ -6,6 +6,7 @@ import type { CsvRow } from './csv-rows';
 import { type CellValue, cellRefusal, readCell } from './delivery-cell';
 import { type DeliveryColumn, deliveryColumns } from './delivery-columns';
 import { deliveryDefaults } from './delivery-defaults';
+import { type BikeFault, faultsOfBike } from './delivery-faults';
 
 export interface DeliveredBike {
   readonly line: number;
@@ -26,8 +27,10 @@ export interface RowRefused {
     | 'cell-not-a-date'
     | 'cell-not-yes-no'
     | 'cell-not-valid'
+    | 'cell-out-of-bounds'
     | 'date-far-away'
     | 'gtin-check-digit'
+    | BikeFault['code']
     | 'frame-number-twice'
     | 'frame-number-known';
   readonly line: number;
@@ -36,6 +39,13 @@ export interface RowRefused {
   readonly value?: string;
   readonly allowed?: readonly string[];
   readonly firstLine?: number;
+  /** Between which a number lies. */
+  readonly min?: number;
+  readonly max?: number;
+  readonly unit?: string;
+  /** Another cell that this one does not go with. */
+  readonly other?: string;
+  readonly otherValue?: string;
 }
 
 export interface RowFaulty {
@@ -81,6 +91,11 @@ export function readDeliveryRow(
   const { gtin } = bike.data;
   if (gtin !== undefined && !isGtin(gtin))
     return faulty({ code: 'gtin-check-digit', line, column: 'gtin', value: gtin });
+  const faultsOfWhole = faultsOfBike(bike.data).filter(
+    ({ column }) => !isLikeAnother(column, cells),
+  );
+  if (faultsOfWhole.length > 0)
+    return faulty(...faultsOfWhole.map((fault) => ({ line, ...fault })));
   const [due, delivery] = [cells.get('due') ?? '', cells.get('delivery') ?? ''];
   return ok({
     line,
@@ -96,6 +111,12 @@ function textFor({ name, likeColumn }: DeliveryColumn, cells: Cells): string {
   if (own !== '') return own;
   const kind = bikeKinds.find((known) => known === cells.get('kind')?.toLowerCase());
   return kind === undefined ? '' : (deliveryDefaults[kind][name] ?? '');
+}
+
+/** A cell left empty takes another's text; what is wrong with that is named there. */
+function isLikeAnother(name: string, cells: Cells): boolean {
+  const column = deliveryColumns.find((one) => one.name === name);
+  return column?.likeColumn !== undefined && (cells.get(name) ?? '') === '';
 }
 
 /** With every part that some column fills: a part of which nothing is said takes the schema's commonest values. */

@@ -8,10 +8,11 @@ import {
   type LogDamaged,
   verifyLog,
 } from '../engine/integrity';
-import { eventSchema, type JobPlan, planNamedIn } from '../engine/job';
+import { type JobPlan, planNamedIn } from '../engine/job';
 import { bytesFromBase64 } from './base64';
 import { type Copy, copyFormat, copySchema, copyVersion } from './copy.schema';
 import type { CopiedRow, Holdings } from './holdings';
+import { isUnderstoodOrNew } from './known-event';
 import { rowOfLog } from './row-of-log';
 
 export function readCopy(text: string): Result<Holdings, CopyRefusal> {
@@ -86,16 +87,6 @@ function verifiedRow(
   if (named !== undefined && plan === undefined) return refuse({ code: 'copy-plan-missing', job });
   const row = rowOfLog(job, entries, plan);
   return row === undefined ? refuse({ code: 'copy-malformed', place: job }) : ok(row);
-}
-
-const knownKinds = new Set(
-  eventSchema.def.options.map(({ def }) => [...def.shape.kind.def.values][0]),
-);
-
-/** A kind or version that only a newer app knows is kept and passed on. */
-function isUnderstoodOrNew(event: Entry['event']): boolean {
-  const isKnown = event.v === 1 && [...knownKinds].some((kind) => kind === event.kind);
-  return !isKnown || eventSchema.safeParse(event).success;
 }
 
 function blobsIn({ blobs }: Copy): Result<Holdings['blobs'], CopyRefusal> {

@@ -5,7 +5,7 @@ import { ok, type Result, refuse } from '../engine/base';
 export interface FileToSave {
   readonly name: string;
   readonly type: string;
-  readonly content: string | Uint8Array<ArrayBuffer>;
+  readonly content: string | Uint8Array<ArrayBuffer> | Blob;
 }
 
 export function saveFile({ name, type, content }: FileToSave, page: Document = document): void {

@@ -13,7 +13,7 @@ export function newId(): string {
  * shop must write under another. Where nothing can be read or kept, the app still opens to say so, and nothing can be
  * written under the id it then has.
  */
-export async function deviceId(shelf: KeyShelf): Promise<string> {
+export async function deviceId(shelf: Pick<KeyShelf, 'get' | 'put'>): Promise<string> {
   const made = newId();
   try {
     const kept = await shelf.get('device-id');

@@ -3,6 +3,13 @@
 export interface KeyShelf {
   get(id: string): Promise<{ readonly value: unknown } | undefined>;
   put(row: { readonly id: string; readonly value: unknown }): Promise<void>;
+  /** Reads, lets `work` answer and keeps the answer, with nobody else in between. */
+  change(id: string, work: (held: KeptRow | undefined) => KeptRow): Promise<void>;
+}
+
+interface KeptRow {
+  readonly id: string;
+  readonly value: unknown;
 }
 
 export type KeysUnavailable = { readonly code: 'keys-unavailable'; readonly cause: string };

@@ -1,10 +1,19 @@
 /** Everyone's keys on this device: a person signs with a PIN, the device by itself. Public keys are kept for ever. */
 
 import { ok, type Result, refuse } from '../engine/base';
-import { type KeyShelf, type KeysUnavailable, keysUnavailable, putAndReadBack } from './key-shelf';
-import { createPinKey, createPinVerifier, isPin, type PinVerifier } from './pin-verifier';
 import {
-  createSigningKey,
+  isDeviceRow,
+  isPersonRow,
+  type KeptAs,
+  keepDevice,
+  keepPerson,
+  keptAs,
+  openDevice,
+  openPerson,
+} from './kept-keys';
+import { type KeyShelf, type KeysUnavailable, keysUnavailable } from './key-shelf';
+import { createPinWaits } from './pin-waits';
+import {
   type PublicKey,
   type SignatureWrong,
   type SigningKey,
@@ -15,46 +24,45 @@ import {
 export interface Keys {
   /** A new pair for a person who has none, or who takes a new PIN; earlier public keys stay. */
   createFor(person: string, pin: string): Promise<Result<true, KeysUnavailable>>;
-  signAs(
-    person: string,
-    pin: string,
-    payload: unknown,
-  ): Promise<Result<string, PinWrong | KeysUnavailable>>;
+  signAs(person: string, pin: string, payload: unknown): Promise<Result<string, PinRefusal>>;
+  /** Whether this is their PIN; a wrong one counts as it does when signing. */
+  isPinOf(person: string, pin: string): Promise<Result<true, PinRefusal>>;
   signAsDevice(payload: unknown): Promise<Result<string, KeysUnavailable>>;
+  /** Whether this device can sign for them. */
+  holds(person: string): Promise<boolean>;
+  /** How this browser keeps keys: `data` where it refuses to keep them as keys. Makes the device's key if there is none. */
+  keptAs(): Promise<Result<KeptAs, KeysUnavailable>>;
   /** The payload of a signature that this person has made; when none is named, one of the shop's devices. */
   verify(jws: string, person?: string): Promise<Result<unknown, SignatureWrong>>;
+  /** By keys that came from elsewhere, for example with the file that the signature stands in. */
+  verifyWith(
+    jws: string,
+    keys: readonly Readonly<Record<string, unknown>>[],
+  ): Promise<Result<unknown, SignatureWrong>>;
 }
 
-export type PinWrong = { readonly code: 'pin-wrong' };
+/** `seconds` is there when the next try has to wait. */
+export type PinWrong = { readonly code: 'pin-wrong'; readonly seconds?: number };
+/** Not looked at: too many wrong ones before. */
+export type PinWaits = { readonly code: 'pin-waits'; readonly seconds: number };
+export type PinRefusal = PinWrong | PinWaits | KeysUnavailable;
 
-interface PersonKeys {
-  readonly publicKeys: readonly PublicKey[];
-  readonly signing: SigningKey;
-  readonly pin: PinVerifier;
-}
+export function createKeys(shelf: KeyShelf, now: () => number = Date.now): Keys {
+  const waits = createPinWaits(shelf, now);
+  let making: Promise<void> | undefined;
 
-interface DeviceKeys {
-  readonly publicKeys: readonly PublicKey[];
-  readonly signing: SigningKey;
-  readonly pinKey: CryptoKey;
-}
-
-export function createKeys(shelf: KeyShelf): Keys {
-  let making: Promise<DeviceKeys> | undefined;
-
-  async function deviceKeys(): Promise<DeviceKeys> {
+  async function deviceRow() {
     const kept = (await shelf.get('device'))?.value;
-    if (hasSigning(kept) && 'pinKey' in kept) return kept as DeviceKeys; // written below and nowhere else
-    making ??= makeDeviceKeys().finally(() => {
-      making = undefined;
-    });
-    return making;
-  }
-
-  async function makeDeviceKeys(): Promise<DeviceKeys> {
-    const signing = await createSigningKey();
-    const value = { signing, publicKeys: [signing.publicKey], pinKey: await createPinKey() };
-    return putAndReadBack<DeviceKeys>(shelf, { id: 'device', value }, isDeviceKeys);
+    if (isDeviceRow(kept)) return kept;
+    making ??= publicKeysOf('device')
+      .then((earlier) => keepDevice(shelf, earlier))
+      .finally(() => {
+        making = undefined;
+      });
+    await making;
+    const made = (await shelf.get('device'))?.value;
+    if (!isDeviceRow(made)) throw new Error('the browser did not keep the key');
+    return made;
   }
 
   async function publicKeysOf(id: string): Promise<readonly PublicKey[]> {
@@ -71,55 +79,67 @@ export function createKeys(shelf: KeyShelf): Keys {
     }
   }
 
+  /** Opens a person's key by their PIN, or says why not and for how long. */
+  async function opened(person: string, pin: string): Promise<Result<SigningKey, PinRefusal>> {
+    const tried = await answered(async () => {
+      const row = (await shelf.get(rowOf(person)))?.value;
+      if (!isPersonRow(row)) throw new Error('this device holds no key for this person');
+      const left = await waits.begin(person);
+      if (left > 0) return refuse({ code: 'pin-waits', seconds: left } as const);
+      try {
+        const key = await openPerson(row, pin, await deviceRow());
+        if (key !== undefined) {
+          await waits.succeed(person);
+          return ok(key);
+        }
+      } catch (error) {
+        await waits.takeBack(person);
+        throw error;
+      }
+      const seconds = await waits.fail(person);
+      return refuse({ code: 'pin-wrong', ...(seconds > 0 && { seconds }) } as const);
+    });
+    return tried.ok ? tried.value : tried;
+  }
+
   return {
     createFor: (person, pin) =>
       answered(async () => {
-        const { pinKey } = await deviceKeys();
-        const signing = await createSigningKey();
-        const publicKeys = [...(await publicKeysOf(rowOf(person))), signing.publicKey];
-        const value = { signing, publicKeys, pin: await createPinVerifier(pin, pinKey) };
-        await putAndReadBack<PersonKeys>(shelf, { id: rowOf(person), value }, isPersonKeys);
+        const device = await deviceRow();
+        const earlier = await publicKeysOf(rowOf(person));
+        await keepPerson(shelf, rowOf(person), pin, { device, earlier });
+        await waits.succeed(person);
         return true as const;
       }),
 
     async signAs(person, pin, payload) {
-      const signed = await answered(async () => {
-        const kept = (await shelf.get(rowOf(person)))?.value;
-        if (!isPersonKeys(kept)) throw new Error('this device holds no key for this person');
-        const { pinKey } = await deviceKeys();
-        if (!(await isPin(pin, kept.pin, pinKey))) return undefined;
-        return signPayload(kept.signing, payload);
-      });
-      if (!signed.ok) return signed;
-      return signed.value === undefined ? refuse({ code: 'pin-wrong' }) : ok(signed.value);
+      const key = await opened(person, pin);
+      return key.ok ? answered(() => signPayload(key.value, payload)) : key;
+    },
+
+    async isPinOf(person, pin) {
+      const key = await opened(person, pin);
+      return key.ok ? ok(true) : key;
     },
 
     signAsDevice: (payload) =>
-      answered(async () => signPayload((await deviceKeys()).signing, payload)),
+      answered(async () => signPayload(await openDevice(await deviceRow()), payload)),
+
+    holds: async (person) => isPersonRow((await shelf.get(rowOf(person)))?.value),
+
+    keptAs: () => answered(async () => keptAs(await deviceRow())),
 
     async verify(jws, person) {
-      if (person !== undefined) return verifyJws(jws, await publicKeysOf(rowOf(person)));
-      const former = await publicKeysOf('former-devices');
-      return verifyJws(jws, [...(await publicKeysOf('device')), ...former]);
+      const rows = person === undefined ? ['device', 'former-devices'] : [rowOf(person)];
+      // Keys that came with a file stand in rows of their own.
+      const known = await Promise.all([...rows, `brought:${rows[0]}`].map(publicKeysOf));
+      return verifyJws(jws, known.flat());
     },
+
+    verifyWith: (jws, keys) => verifyJws(jws, keys as readonly PublicKey[]), // a key that is none verifies nothing
   };
 }
 
 function rowOf(person: string): string {
   return `person:${person}`;
-}
-
-function hasSigning(value: unknown): value is { readonly signing: SigningKey } {
-  if (typeof value !== 'object' || value === null || !('signing' in value)) return false;
-  const { signing } = value;
-  if (typeof signing !== 'object' || signing === null || !('privateKey' in signing)) return false;
-  return signing.privateKey instanceof CryptoKey;
-}
-
-function isPersonKeys(value: unknown): value is PersonKeys {
-  return hasSigning(value) && 'pin' in value;
-}
-
-function isDeviceKeys(value: unknown): value is DeviceKeys {
-  return hasSigning(value) && 'pinKey' in value && value.pinKey instanceof CryptoKey;
 }

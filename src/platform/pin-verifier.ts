@@ -6,7 +6,7 @@ export interface PinVerifier {
 }
 
 /** OWASP Password Storage Cheat Sheet: PBKDF2 with SHA-256, 600,000 rounds. */
-const rounds = 600_000;
+export const pinRounds = 600_000;
 
 /** A key that cannot be read out keys the verifier, because no stretching saves six digits from guessing elsewhere. */
 export function createPinKey(): Promise<CryptoKey> {
@@ -15,7 +15,7 @@ export function createPinKey(): Promise<CryptoKey> {
 
 export async function createPinVerifier(pin: string, pinKey: CryptoKey): Promise<PinVerifier> {
   const salt = crypto.getRandomValues(new Uint8Array(16));
-  const stretched = await stretch(pin, salt);
+  const stretched = await stretchedPin(pin, salt);
   return { salt, verifier: new Uint8Array(await crypto.subtle.sign('HMAC', pinKey, stretched)) };
 }
 
@@ -24,10 +24,15 @@ export async function isPin(
   { salt, verifier }: PinVerifier,
   pinKey: CryptoKey,
 ): Promise<boolean> {
-  return crypto.subtle.verify('HMAC', pinKey, verifier, await stretch(pin, salt));
+  return crypto.subtle.verify('HMAC', pinKey, verifier, await stretchedPin(pin, salt));
 }
 
-async function stretch(pin: string, salt: BufferSource): Promise<ArrayBuffer> {
+/** 256 bits that only this PIN and this salt give. */
+export async function stretchedPin(
+  pin: string,
+  salt: BufferSource,
+  iterations = pinRounds,
+): Promise<ArrayBuffer> {
   const typed = await crypto.subtle.importKey(
     'raw',
     new TextEncoder().encode(pin),
@@ -35,6 +40,6 @@ async function stretch(pin: string, salt: BufferSource): Promise<ArrayBuffer> {
     false,
     ['deriveBits'],
   );
-  const how = { name: 'PBKDF2', hash: 'SHA-256', salt, iterations: rounds };
+  const how = { name: 'PBKDF2', hash: 'SHA-256', salt, iterations };
   return crypto.subtle.deriveBits(how, typed, 256);
 }

@@ -23,8 +23,12 @@ export async function createSigningKey(): Promise<SigningKey> {
     'sign',
     'verify',
   ]);
-  const { kty, crv, x, y } = await exportJWK(pair.publicKey);
-  return { privateKey: pair.privateKey, publicKey: { kty, crv, x, y } as PublicKey }; // all four are set for EC keys
+  return { privateKey: pair.privateKey, publicKey: await exportPublicKey(pair.publicKey) };
+}
+
+export async function exportPublicKey(key: CryptoKey): Promise<PublicKey> {
+  const { kty, crv, x, y } = await exportJWK(key);
+  return { kty, crv, x, y } as PublicKey; // all four are set for EC keys
 }
 
 export async function signPayload(key: SigningKey, payload: unknown): Promise<string> {
@@ -39,6 +43,7 @@ export async function verifyJws(
   jws: string,
   keys: readonly PublicKey[],
 ): Promise<Result<unknown, SignatureWrong>> {
+  if (keys.length === 0) return refuse({ code: 'signer-unknown' });
   for (const key of keys) {
     try {
       const { payload } = await compactVerify(jws, await importJWK(key, 'ES256'), {
@@ -51,4 +56,5 @@ export async function verifyJws(
   }
   return refuse({ code: 'signature-wrong' });
 }
-export type SignatureWrong = { readonly code: 'signature-wrong' };
+/** `signer-unknown`: there is no key to hold the signature against. */
+export type SignatureWrong = { readonly code: 'signature-wrong' | 'signer-unknown' };

@@ -4,6 +4,8 @@ import type { Sheet, SheetJoint, SheetReading } from '../engine/sheet';
 import { type Names, words } from '../words';
 import styles from './sheet-page.module.css';
 
+const held = words.writing.heldTogether;
+
 export function SheetJoints({ sheet, names }: { readonly sheet: Sheet; readonly names: Names }) {
   const text = words.sheet;
   return (
@@ -23,10 +25,13 @@ export function SheetJoints({ sheet, names }: { readonly sheet: Sheet; readonly 
           {sheet.joints.map((joint) => (
             <tr key={joint.name}>
               <th scope="row">
-                {joint.name}, {joint.bolts} × {joint.thread}
+                {held(`${joint.name}, ${joint.bolts} × ${joint.thread}`)}
+                {joint.secondEyes !== undefined && (
+                  <span className={styles.readings}>{text.secondEyes(joint.secondEyes)}</span>
+                )}
               </th>
-              <td>{words.writing.range(joint.figure)}</td>
-              <td>{words.source(joint.figure.source, names)}</td>
+              <td className={styles.figure}>{words.writing.range(joint.figure)}</td>
+              <td>{held(words.source(joint.figure.source, names))}</td>
               <td className={styles.set}>
                 {setText(joint)}
                 {joint.readings !== undefined && (
@@ -48,7 +53,7 @@ export function SheetJoints({ sheet, names }: { readonly sheet: Sheet; readonly 
 
 function setText({ onScale, unit }: SheetJoint): string {
   const value = words.writing.figure(onScale, 2);
-  return unit === 'N·m' ? value : `${value} ${unit}`;
+  return unit === 'N·m' ? value : words.writing.quantity(value, unit);
 }
 
 function readText(readings: readonly SheetReading[]): string {

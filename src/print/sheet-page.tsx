@@ -2,12 +2,14 @@
 
 import type { ReactNode } from 'react';
 import { BikeDrawing } from '../drawing';
-import type { Sheet, SheetFinding } from '../engine/sheet';
-import { kilopascals, kilopascalsTo } from '../engine/units';
+import type { Sheet } from '../engine/sheet';
 import { type Names, words } from '../words';
 import { Qr } from './qr';
+import { SheetFindings } from './sheet-findings';
 import { SheetJoints } from './sheet-joints';
 import styles from './sheet-page.module.css';
+import { SheetSignatures } from './sheet-signatures';
+import { withoutStop } from './without-stop';
 
 export interface SheetPageProps {
   readonly sheet: Sheet;
@@ -18,10 +20,13 @@ export interface SheetPageProps {
   readonly drawn?: string | undefined;
 }
 
+const held = words.writing.heldTogether;
+
 export function SheetPage({ sheet, names, code, drawn }: SheetPageProps) {
   const { bike } = sheet;
   const text = words.sheet;
   const measured = measuredText(sheet);
+  const adjusted = adjustedAlone(sheet);
   return (
     <article className={styles.sheet} lang="en">
       <header className={styles.header}>
@@ -43,7 +48,7 @@ export function SheetPage({ sheet, names, code, drawn }: SheetPageProps) {
           </Fact>
           <Fact label={text.frame}>{bike.frameNumber}</Fact>
           <Fact label={text.record}>{sheet.record}</Fact>
-          <Fact label={text.load}>{text.loadValue(bike.loadLimit)}</Fact>
+          <Fact label={text.load}>{held(text.loadValue(bike.loadLimit))}</Fact>
           <Fact label={text.tyres}>{tyresText(sheet)}</Fact>
           <Fact label={text.lever}>{text.leverValue[sheet.frontBrakeLever]}</Fact>
           {sheet.firstCheck !== undefined && (
@@ -57,25 +62,13 @@ export function SheetPage({ sheet, names, code, drawn }: SheetPageProps) {
         <div className={styles.column}>
           <h2>{text.looked}</h2>
           <p>{text.points(sheet.steps, sheet.points.looked)}</p>
-          {sheet.points.adjusted.length > 0 && (
-            <p>{text.adjusted(sheet.points.adjusted.map(withoutStop).join('; '))}</p>
-          )}
+          {adjusted.length > 0 && <p>{held(text.adjusted(adjusted.join('; ')))}</p>}
           {measured !== '' && (
             <p>
               {text.measured}: {measured}.
             </p>
           )}
-          {(sheet.findings.length > 0 || sheet.hasDisc) && (
-            <>
-              <h2>{text.findings}</h2>
-              <ul>
-                {sheet.hasDisc && <li>{text.bedding}</li>}
-                {sheet.findings.map((finding) => (
-                  <li key={finding.text}>{findingText(finding)}</li>
-                ))}
-              </ul>
-            </>
-          )}
+          <SheetFindings sheet={sheet} />
         </div>
         <div className={styles.column}>
           <h2>{text.everyRide}</h2>
@@ -107,22 +100,7 @@ export function SheetPage({ sheet, names, code, drawn }: SheetPageProps) {
         </>
       )}
       <footer className={styles.footer}>
-        <div className={styles.signatures}>
-          {sheet.signatures.map(({ meaning, name, from, at }) => (
-            <div key={meaning} className={styles.signature}>
-              {meaning === 'received' && drawn !== undefined && (
-                <img src={drawn} alt={words.handOver.drawn} className={styles.drawn} />
-              )}
-              <p className={styles.line}>
-                <strong>{name ?? text.erased}</strong>
-                <br />
-                {text.signatures[meaning]}
-                {from !== undefined && ` ${text.from(from)}`} · {words.date(at.claimed)}{' '}
-                {words.time(at.claimed)}
-              </p>
-            </div>
-          ))}
-        </div>
+        <SheetSignatures sheet={sheet} drawn={drawn} />
         <p className={styles.seal}>
           {text.seal(grouped(sheet.seal), sheet.entries)} · {sheet.record}
         </p>
@@ -140,34 +118,28 @@ function Fact({ label, children }: { readonly label: string; readonly children: 
   );
 }
 
+/** What was put right about a finding stands with the finding. */
+function adjustedAlone({ points, findings }: Sheet): readonly string[] {
+  const told = new Set(findings.flatMap(({ closed }) => (closed ? [withoutStop(closed)] : [])));
+  return points.adjusted.map(withoutStop).filter((what) => !told.has(what));
+}
+
 /** Pressures stand with the bike's facts; all other measures are listed here. */
 function measuredText({ measures }: Sheet): string {
   return measures
     .filter(({ unit }) => unit !== 'kPa')
-    .map(({ name, value, unit }) => `${lowerFirst(name)} ${words.writing.figure(value)} ${unit}`)
+    .map(({ name, value, unit }) => `${lowerFirst(name)} ${words.writing.measured(value, unit)}`)
     .join('; ');
 }
 
-function tyresText({ tyres }: Sheet): string {
-  const both = (kpa: number) =>
-    `${kilopascalsTo(kilopascals(kpa), 'bar').toFixed(1)} bar (${kilopascalsTo(kilopascals(kpa), 'psi').toFixed(0)} psi)`;
+function tyresText({ tyres: { front, rear } }: Sheet): string {
+  const written = (kpa: number) => words.writing.measured(kpa, 'kPa');
   return [
-    tyres.front === undefined ? '' : `${words.sheet.front} ${both(tyres.front)}`,
-    tyres.rear === undefined ? '' : `${words.sheet.rear} ${both(tyres.rear)}`,
+    front === undefined ? '' : `${words.sheet.front} ${written(front)}`,
+    rear === undefined ? '' : `${words.sheet.rear} ${written(rear)}`,
   ]
     .filter(Boolean)
     .join(', ');
-}
-
-function findingText({ text, closed, allowed }: SheetFinding): string {
-  const found = withoutStop(text);
-  if (allowed !== undefined) return words.sheet.allowed(found, allowed.by, allowed.reason);
-  return closed === undefined ? text : words.sheet.closed(found, closed);
-}
-
-/** What was typed may end in a full stop; the sentence round it has its own. */
-function withoutStop(text: string): string {
-  return text.trim().replace(/\.$/, '');
 }
 
 function lowerFirst(text: string): string {

@@ -28,6 +28,9 @@ const Stand = lazy(() => import('./stand/stand').then((m) => ({ default: m.Stand
 const ToolBoard = lazy(() =>
   import('./tool-board/tool-board').then((m) => ({ default: m.ToolBoard })),
 );
+const DayPage = lazy(() => import('./shop/day-page').then((m) => ({ default: m.DayPage })));
+const TakeIn = lazy(() => import('./shop/take-in').then((m) => ({ default: m.TakeIn })));
+const Verify = lazy(() => import('./records/verify').then((m) => ({ default: m.Verify })));
 const WrenchPage = lazy(() =>
   import('./tool-board/wrench-page').then((m) => ({ default: m.WrenchPage })),
 );
@@ -37,6 +40,7 @@ const CalibrationPage = lazy(() =>
 const ReachBackPage = lazy(() =>
   import('./tool-board/reach-back-page').then((m) => ({ default: m.ReachBackPage })),
 );
+const IdleLock = lazy(() => import('./idle-lock').then((m) => ({ default: m.IdleLock })));
 const Walk = lazy(() => import('./walk/walk').then((m) => ({ default: m.Walk })));
 
 export function StandbookApp({ app }: { readonly app: App }) {
@@ -49,6 +53,9 @@ export function StandbookApp({ app }: { readonly app: App }) {
             <Shell>
               <Suspense fallback={<Opening />}>
                 <Places />
+              </Suspense>
+              <Suspense>
+                <IdleLock />
               </Suspense>
             </Shell>
           </FirstStart>
@@ -73,7 +80,10 @@ function Places() {
       </Route>
       <Route path="/catalogue/*?" component={Catalogue} />
       <Route path="/records" component={Records} />
+      <Route path="/records/verify" component={Verify} />
       <Route path="/shop" component={Shop} />
+      <Route path="/shop/record-file" component={TakeIn} />
+      <Route path="/shop/day" component={DayPage} />
       <Route path="/record/:job">{({ job }) => <Record key={job} job={job} />}</Route>
       <Route path="/job/:job">{({ job }) => <Stand key={job} job={job} />}</Route>
       <Route path="/job/:job/walk">{({ job }) => <Walk key={job} job={job} />}</Route>

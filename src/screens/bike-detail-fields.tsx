@@ -61,7 +61,6 @@ function DetailField({ detail: { place, answers }, value, onChange, error }: Det
         maxLength={6}
       />
     );
-  const named = (answer: string) => text.answers[answer] ?? answer.replaceAll('-', ' ');
   return (
     <Pick
       label={label}
@@ -69,7 +68,7 @@ function DetailField({ detail: { place, answers }, value, onChange, error }: Det
       onChange={onChange}
       options={[
         { value: '', label: text.asUsual },
-        ...answers.map((answer) => ({ value: answer, label: named(answer) })),
+        ...answers.map((answer) => ({ value: answer, label: text.answerText(answer) })),
       ]}
     />
   );

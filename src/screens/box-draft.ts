@@ -1,21 +1,26 @@
 /** What is typed about one box, and the bike it describes once every field makes sense. */
 
-import { type Bike, type BikeKind, bikeSchema } from '../engine/bike';
-import { parseTyreMarking } from '../engine/tyres';
+import { type Bike, type BikeKind, isGtin } from '../engine/bike';
 import { detailsOf, withDetails } from './bike-details';
 import type { BoxDraft } from './box-answers';
+import { type FaultsByPlace, readBox } from './box-faults';
 import { usualAnswers } from './usual-answers';
 
-/** The bike's own answers, for correcting its description before its job opens. */
+/**
+ * The bike's own answers, for correcting its description before its job opens. An article number that is none is left
+ * out: goods-in took such numbers once.
+ */
+
 export function draftOf(bike: Bike, due: string | undefined): BoxDraft {
   return {
     ...draftLike(bike, emptyDraft),
     frameNumber: bike.frameNumber,
-    gtin: bike.gtin ?? '',
+    gtin: bike.gtin !== undefined && isGtin(bike.gtin) ? bike.gtin : '',
     due: due ?? '',
   };
 }
 
+/** What nobody has been asked is not known: a material above all. */
 export const emptyDraft: BoxDraft = {
   make: '',
   model: '',
@@ -29,10 +34,10 @@ export const emptyDraft: BoxDraft = {
   frontTyre: '',
   rearTyre: '',
   pressure: '',
-  frameMaterial: 'aluminium',
-  barMaterial: 'aluminium',
-  postMaterial: 'aluminium',
-  steererMaterial: 'aluminium',
+  frameMaterial: 'unknown',
+  barMaterial: 'unknown',
+  postMaterial: 'unknown',
+  steererMaterial: 'unknown',
   loadLimit: '',
   assist: 'none',
   ...usualAnswers['mountain-hardtail'],
@@ -79,34 +84,42 @@ export function draftLike(bike: Bike, draft: BoxDraft): BoxDraft {
 
 export type DraftReading =
   | { readonly ok: true; readonly bike: Bike }
-  /** The fields to look at again, by the dotted place in the description. */
-  | { readonly ok: false; readonly wrong: ReadonlySet<string> };
+  /** The fields to look at again, by the dotted place in the description, with what to write there. */
+  | { readonly ok: false; readonly wrong: FaultsByPlace };
 
 export function readDraft(draft: BoxDraft): DraftReading {
-  const parsed = bikeSchema.safeParse(withDetails(describedBy(draft), draft));
-  if (parsed.success) {
-    const wrong = unreadTyres(parsed.data);
-    return wrong.size === 0 ? { ok: true, bike: parsed.data } : { ok: false, wrong };
-  }
-  return { ok: false, wrong: new Set(parsed.error.issues.map(({ path }) => path.join('.'))) };
+  const { bike, wrong } = readBox(withDetails(describedBy(draft), draft), {
+    gtin: some(draft.gtin),
+    numbers: {
+      'seat.postDiameter': numberIn(draft.post),
+      'gears.speeds': numberIn(draft.speeds),
+      loadLimit: numberIn(draft.loadLimit),
+    },
+    front: { tyre: draft.frontTyre.trim(), tyrePressure: some(draft.pressure) },
+    rear: { tyre: rearTyreOf(draft), tyrePressure: some(draft.pressure) },
+  });
+  return bike === undefined ? { ok: false, wrong } : { ok: true, bike };
 }
 
-/** A tyre size that cannot be read would stop the plan later; here it is still on the side wall in front of us. */
-function unreadTyres({ front, rear }: Bike): ReadonlySet<string> {
-  return new Set([
-    ...(parseTyreMarking(front.tyre).ok ? [] : ['front.tyre']),
-    ...(parseTyreMarking(rear.tyre).ok ? [] : ['rear.tyre']),
-  ]);
+function some(text: string): string | undefined {
+  return text.trim() === '' ? undefined : text.trim();
+}
+
+function numberIn(text: string): number | undefined {
+  const typed = some(text);
+  return typed === undefined ? undefined : Number(typed.replace(',', '.'));
+}
+
+/** Left empty, it is like the front one. */
+function rearTyreOf({ rearTyre, frontTyre }: BoxDraft): string {
+  return some(rearTyre) ?? frontTyre.trim();
 }
 
 function describedBy(draft: BoxDraft): object {
-  const some = (text: string) => (text.trim() === '' ? undefined : text.trim());
-  const number = (text: string) =>
-    text.trim() === '' ? undefined : Number(text.replace(',', '.'));
   const wheel = (axle: string, brake: string, tyre: string) => ({
     axle,
     brake,
-    tyre: tyre.trim(),
+    tyre,
     tyrePressure: some(draft.pressure),
   });
   return {
@@ -120,8 +133,8 @@ function describedBy(draft: BoxDraft): object {
     size: some(draft.size),
     frame: { material: draft.frameMaterial },
     fork: { kind: draft.fork, steerer: draft.steererMaterial },
-    front: wheel(draft.frontAxle, draft.frontBrake, draft.frontTyre),
-    rear: wheel(draft.rearAxle, draft.rearBrake, draft.rearTyre || draft.frontTyre),
+    front: wheel(draft.frontAxle, draft.frontBrake, draft.frontTyre.trim()),
+    rear: wheel(draft.rearAxle, draft.rearBrake, rearTyreOf(draft)),
     steering: {
       stem: draft.stem,
       bar: draft.bar,
@@ -131,16 +144,16 @@ function describedBy(draft: BoxDraft): object {
     seat: {
       clamp: draft.clamp,
       postMaterial: draft.postMaterial,
-      postDiameter: number(draft.post),
+      postDiameter: numberIn(draft.post),
     },
     gears: {
       kind: draft.gears,
-      speeds: number(draft.speeds),
+      speeds: numberIn(draft.speeds),
       ...(draft.kind === 'balance' && { drive: 'none', chainrings: 0 }),
     },
     cranks: {},
     pedals: {},
     extras: draft.extras,
-    loadLimit: number(draft.loadLimit),
+    loadLimit: numberIn(draft.loadLimit),
   };
 }

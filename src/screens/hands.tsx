@@ -1,11 +1,14 @@
-/** Who is at the stand: shown on every screen, changed with two taps. */
+/** Who is at the stand: shown on every screen, changed with one tap, and a PIN where the shop asks for it. */
 
-import { useState } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import { useStore } from 'zustand';
+import type { Person } from '../state';
 import { words } from '../words';
 import { useApp, useHands } from './app-context';
 import styles from './hands.module.css';
 import { Button, Dialog, Notice } from './parts';
+
+const PinFirst = lazy(() => import('./pin-first').then((m) => ({ default: m.PinFirst })));
 
 export function HandsButton() {
   const app = useApp();
@@ -33,6 +36,20 @@ export function HandsButton() {
 export function HandsDialog({ onClose }: { readonly onClose: () => void }) {
   const app = useApp();
   const people = useStore(app.people, ({ rows }) => rows).filter(({ active }) => active);
+  const hands = useHands();
+  const asksPin = useStore(app.session, ({ preferences }) => preferences.askPin);
+  const [coming, setComing] = useState<Person>();
+  const come = (person: Person) => {
+    if (asksPin && person.id !== hands?.id) return setComing(person);
+    app.session.getState().come(person.id);
+    onClose();
+  };
+  if (coming !== undefined)
+    return (
+      <Suspense>
+        <PinFirst person={coming} onBack={() => setComing(undefined)} onCome={onClose} />
+      </Suspense>
+    );
   return (
     <Dialog title={words.hands.title} closeLabel={words.app.close} onClose={onClose}>
       {people.length === 0 && (
@@ -41,17 +58,14 @@ export function HandsDialog({ onClose }: { readonly onClose: () => void }) {
         </Notice>
       )}
       <div className={styles.people}>
-        {people.map(({ id, name, roles }) => (
+        {people.map((person) => (
           <Button
-            key={id}
+            key={person.id}
             wide
-            detail={roles.map((role) => words.terms.roleNames[role]).join(', ')}
-            onPress={() => {
-              app.session.getState().come(id);
-              onClose();
-            }}
+            detail={person.roles.map((role) => words.terms.roleNames[role]).join(', ')}
+            onPress={() => come(person)}
           >
-            {name}
+            {person.name}
           </Button>
         ))}
       </div>

@@ -1,10 +1,11 @@
 /** The frame round every place that is not a job: places, who is there, and what the app has to say about itself. */
 
-import { type ReactNode, useState } from 'react';
+import type { ReactNode } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useStore } from 'zustand';
 import { words } from '../words';
 import { useApp } from './app-context';
+import { BackupReminder } from './backup-reminder';
 import { HandsButton } from './hands';
 import { Button, classes, Notice } from './parts';
 import { routes } from './routes';
@@ -55,7 +56,9 @@ function AboutTheApp() {
   const isDemo = useStore(app.shop, ({ demo }) => demo);
   const hasUpdate = useStore(app.update, ({ offered }) => offered);
   const canInstall = useStore(app.install, ({ offered, installed }) => offered && !installed);
-  const [isInstallPutOff, putOffInstall] = useState(false);
+  // Until the session has been read, nobody knows whether the offer was put off.
+  const mayOffer = useStore(app.session, (one) => one.loaded && !one.preferences.installPutOff);
+  const isInstallOffered = canInstall && mayOffer;
   const trouble = useStore(app.trouble, ({ refusal }) => refusal);
   return (
     <aside className={styles.about} data-on-screen-only>
@@ -67,7 +70,12 @@ function AboutTheApp() {
           <p>{words.refusal({ ...trouble })}</p>
         </Notice>
       )}
-      {isDemo && <p className={styles.demo}>{words.app.demo}</p>}
+      {isDemo && (
+        <p className={styles.demo}>
+          {words.app.demo} <Link href={routes.takeIn}>{words.rack.restore}</Link>
+        </p>
+      )}
+      {!isDemo && <BackupReminder />}
       {hasUpdate && (
         <Notice
           as="status"
@@ -76,13 +84,15 @@ function AboutTheApp() {
           <p>{words.app.updateOffered}</p>
         </Notice>
       )}
-      {canInstall && !isInstallPutOff && (
+      {isInstallOffered && (
         <Notice
           as="status"
           actions={
             <>
               <Button onPress={() => void app.askToInstall()}>{words.app.install}</Button>
-              <Button onPress={() => putOffInstall(true)}>{words.app.close}</Button>
+              <Button onPress={() => app.session.getState().prefer({ installPutOff: true })}>
+                {words.app.close}
+              </Button>
             </>
           }
         >

@@ -95,7 +95,9 @@ export function createCatalogueActions(
         at: clock.now().claimed,
       });
       const name = `standbook-catalogue-${clock.today()}.json`;
-      ports.saveFile({ name, type: 'application/json', content });
+      const sink = ports.filePlaces.download(name, 'application/json');
+      await sink.write(new TextEncoder().encode(content));
+      await sink.close();
       return ok(true);
     },
 

@@ -3,9 +3,12 @@
 import { createStore } from 'zustand/vanilla';
 import { compareText } from '../engine/base';
 import type { Person, StorageRefusal } from '../storage/contract';
+import { createBackupStore } from './backup-state';
 import { catalogueWhenNeeded } from './catalogue-when-needed';
 import { watchCountedTools } from './counted-operations';
+import { filesWhenNeeded } from './files-when-needed';
 import { jobsWhenNeeded } from './jobs-when-needed';
+import { peopleWhenNeeded } from './people-when-needed';
 import type { AppPorts, Durability, OfferedUpdate } from './ports';
 import { sortRows } from './rack';
 import { createRowsStore } from './rows-store';
@@ -14,9 +17,12 @@ import { createSession } from './session';
 import { createShopStore } from './shop';
 import { createShopActions } from './shop-actions';
 import { createToolActions } from './tool-actions';
+import { notingWrongPins } from './wrong-pins';
 
-export function createApp(ports: AppPorts): App {
-  const { waiting, ...living } = createLivingData(ports);
+export function createApp(given: AppPorts): App {
+  const { waiting, ...living } = createLivingData(given);
+  const atTheStand = () => living.session.getState().person ?? '';
+  const ports = { ...given, keys: notingWrongPins(given.keys, given, atTheStand) };
   const person = (): Person | undefined => {
     const { person: id } = living.session.getState();
     return living.people.getState().rows.find((row) => row.id === id && row.active);
@@ -27,6 +33,16 @@ export function createApp(ports: AppPorts): App {
       (await import('./job-actions')).createJobActions(ports, living, person),
     ),
     ...createShopActions(ports, living),
+    ...filesWhenNeeded(async () => {
+      const [{ createFileActions }, recordFiles] = await Promise.all([
+        import('./file-actions'),
+        ports.loadRecordFiles(),
+      ]);
+      return createFileActions({ ...ports, recordFiles }, living.shop);
+    }),
+    ...peopleWhenNeeded(async () =>
+      (await import('./people-actions')).createPeopleActions(ports, living.session),
+    ),
     ...createToolActions(ports, person),
     ...catalogueWhenNeeded(async () =>
       (await import('./catalogue-actions')).createCatalogueActions(ports, living, person),
@@ -73,6 +89,7 @@ function createLivingData(
     ),
     session: createSession(storage.settings, ports.onLeaving),
     shop: createShopStore(storage.settings),
+    backup: createBackupStore(storage.settings),
     install: installing,
     update,
     durability,
@@ -95,6 +112,7 @@ function createDeviceActions(
     keepAwake: ports.keepAwake,
     readTextFile: ports.readTextFile,
     onCode: ports.onScannedCode,
+    canChooseFolder: ports.filePlaces.chooseFolder !== undefined,
     ...(pictureScanner && { scanPicture: (picture) => pictureScanner.codesIn(picture) }),
     clock: ports.clock,
     newId: ports.newId,

@@ -4,13 +4,14 @@ import { ok, type Refusal, type Result, refuse } from '../engine/base';
 import { verifyLog } from '../engine/integrity';
 import type { JobState } from '../engine/job';
 import type { Person } from '../storage/contract';
+import { confirmJoints } from './confirm-joints';
 import { createJobStores } from './job-stores';
 import { loadJob } from './load-job';
 import { createPerform, type Perform, type Performed } from './perform';
 import type { AppPorts } from './ports';
 import { receiveBox, receiveDelivery } from './receive-boxes';
 import type { JobActions, LivingData, NobodyAtTheStand } from './services';
-import { checkSignatures } from './signature-check';
+import { checkSignatures, wrongSignatures } from './signature-check';
 import { handOver, sealCode, sign } from './signing';
 import { startJob } from './start-job';
 import { attempted } from './storage-refusals';
@@ -68,6 +69,7 @@ export function createJobActions(
       byPerson(async (actor) =>
         stateIn(await sign(withPerform, job, meaning, { person: actor, pin })),
       ),
+    confirmJoints: (asked) => confirmJoints(withPerform, asked),
     handOver: ({ job, pin, ...handing }) =>
       byPerson(async (actor) =>
         stateIn(await handOver(withPerform, job, handing, { person: actor, pin })),
@@ -78,7 +80,8 @@ export function createJobActions(
       );
       if (!read.ok) return read;
       const [{ entries }, row] = read.value;
-      return verifyLog(entries, { job, ...(row && { heads: row.heads }) });
+      const signatures = wrongSignatures(await checkSignatures(ports, job));
+      return verifyLog(entries, { job, signatures, ...(row && { heads: row.heads }) });
     },
     checkSignatures: (job) => checkSignatures(ports, job),
     sealCode: (job) => sealCode(ports, job),

@@ -1,7 +1,7 @@
 /** A shop of one's own: everything before it is erased, and one supervisor begins. */
 
 import { ok, type Result, refuse } from '../engine/base';
-import type { Person, Storage, StorageRefusal } from '../storage/contract';
+import type { LeftBehind, Person, Storage, StorageRefusal } from '../storage/contract';
 import { isUsablePin, type NameMissing, type PinNotUsable } from './people';
 import type { Keys, KeysUnavailable } from './ports';
 import { attempted } from './storage-refusals';
@@ -38,17 +38,25 @@ export async function startOwnShop(
   };
   if (person.name === '' || shop.trim() === '') return refuse({ code: 'name-missing' });
   if (!isUsablePin(pin)) return refuse({ code: 'pin-not-usable' });
-  const erased = await attempted(async () => {
-    const kept = await Promise.all(devicesOwn.map((id) => storage.keys.get(id)));
-    await storage.eraseEverything();
-    await storage.keys.putAll(kept.filter((row) => row !== undefined));
-  });
-  if (!erased.ok) return erased;
+  // Made first: where the browser keeps no keys, nothing has been erased yet.
   const made = await keys.createFor(person.id, pin);
   if (!made.ok) return made;
-  const begun = await attempted(async () => {
-    await storage.people.put(person);
-    await storage.settings.put({ id: 'shop', value: { name: shop.trim(), market, demo: false } });
-  });
+  const begun = await attempted(() =>
+    emptyBook(storage, {
+      settings: [{ id: 'shop', value: { name: shop.trim(), market, demo: false } }],
+      people: [person],
+    }),
+  );
   return begun.ok ? ok(person) : begun;
+}
+
+/** Erases all but what makes this device the one it is, and the keys of those who stay; a shop is always left behind. */
+export async function emptyBook(
+  storage: Storage,
+  { settings, people = [] }: Pick<LeftBehind, 'people'> & Required<Pick<LeftBehind, 'settings'>>,
+): Promise<void> {
+  const staying = [...devicesOwn, ...people.map(({ id }) => `person:${id}`)];
+  const kept = await Promise.all(staying.map((id) => storage.keys.get(id)));
+  const keys = kept.filter((row) => row !== undefined);
+  await storage.eraseEverything({ settings, people, keys });
 }

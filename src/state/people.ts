@@ -2,9 +2,10 @@
 
 import { ok, type Result, refuse } from '../engine/base';
 import type { Role } from '../engine/job';
-import type { Person, Storage, StorageRefusal } from '../storage/contract';
+import type { Person, PersonNote, Storage, StorageRefusal } from '../storage/contract';
 import type { Keys, KeysUnavailable } from './ports';
 import { attempted } from './storage-refusals';
+import { notePerson } from './wrong-pins';
 
 export interface NewPerson {
   readonly name: string;
@@ -14,6 +15,9 @@ export interface NewPerson {
 
 export type NameMissing = { readonly code: 'name-missing' };
 export type PinNotUsable = { readonly code: 'pin-not-usable' };
+export type PinHeldAlready = { readonly code: 'pin-held-already' };
+/** By whom and when. */
+export type NotedNow = Pick<PersonNote, 'by' | 'at'>;
 
 /** Six digits that are not one digit over and over, nor a run up or down. */
 export function isUsablePin(pin: string): boolean {
@@ -35,8 +39,15 @@ export async function addPerson(
     readonly newId: () => string;
   },
   { name, roles, pin }: NewPerson,
+  note: NotedNow,
 ): Promise<Result<Person, StorageRefusal | KeysUnavailable | NameMissing | PinNotUsable>> {
-  const person: Person = { id: newId(), name: name.trim(), roles, active: true };
+  const person: Person = {
+    id: newId(),
+    name: name.trim(),
+    roles,
+    active: true,
+    history: [{ kind: 'joined', ...note }],
+  };
   if (person.name === '') return refuse({ code: 'name-missing' });
   if (!isUsablePin(pin)) return refuse({ code: 'pin-not-usable' });
   const made = await keys.createFor(person.id, pin);
@@ -45,29 +56,45 @@ export async function addPerson(
   return kept.ok ? ok(person) : kept;
 }
 
-/** In a demo shop the PIN that is shown changes with it. */
-export async function changePin(
+/** A first PIN on a device that holds no key of theirs; where it holds one, a supervisor gives the new one. */
+export async function choosePin(
   { storage, keys }: { readonly storage: Pick<Storage, 'people'>; readonly keys: Keys },
   id: string,
   pin: string,
-): Promise<Result<true, StorageRefusal | KeysUnavailable | PinNotUsable>> {
+  note: NotedNow,
+): Promise<Result<true, StorageRefusal | KeysUnavailable | PinNotUsable | PinHeldAlready>> {
   if (!isUsablePin(pin)) return refuse({ code: 'pin-not-usable' });
+  if (await keys.holds(id)) return refuse({ code: 'pin-held-already' });
   const made = await keys.createFor(id, pin);
   if (!made.ok) return made;
-  const kept = await attempted(async () => {
-    const person = await storage.people.get(id);
-    if (person?.demoPin !== undefined) await storage.people.put({ ...person, demoPin: pin });
-  });
+  const kept = await attempted(() => notePerson(storage, id, { kind: 'pin-here', ...note }));
   return kept.ok ? ok(true) : kept;
 }
 
+/** Their public keys stay, so that everything they have signed can still be checked. */
 export async function retirePerson(
   { people }: Pick<Storage, 'people'>,
   id: string,
+  note: NotedNow,
 ): Promise<Result<true, StorageRefusal>> {
-  const kept = await attempted(async () => {
-    const person = await people.get(id);
-    if (person !== undefined) await people.put({ ...person, active: false });
-  });
+  const left: PersonNote = { kind: 'left', ...note };
+  const kept = await attempted(() =>
+    people.change(
+      id,
+      (held) => held && { ...held, active: false, history: [...(held.history ?? []), left] },
+    ),
+  );
   return kept.ok ? ok(true) : kept;
+}
+
+export type PersonUnknown = { readonly code: 'person-unknown' };
+
+/** Somebody who works here. */
+export async function activePerson(
+  { people }: Pick<Storage, 'people'>,
+  id: string,
+): Promise<Result<Person, StorageRefusal | PersonUnknown>> {
+  const read = await attempted(() => people.get(id));
+  if (!read.ok) return read;
+  return read.value?.active ? ok(read.value) : refuse({ code: 'person-unknown' });
 }

@@ -8,6 +8,7 @@ import type { MarketRules } from '../engine/market';
 import type { Catalogue, CatalogueVersion } from '../engine/plan';
 import type { Holdings, KeptBlob, Storage } from '../storage/contract';
 import type { DemoSeeds } from './demo-seeds';
+import type { FilePlaces, PublicKeysOf, RecordFiles } from './file-ports';
 
 export interface Clock {
   now(): ClaimedTime;
@@ -15,19 +16,29 @@ export interface Clock {
   today(): string;
 }
 
-export type PinWrong = { readonly code: 'pin-wrong' };
+/** `seconds` is there when the next try has to wait. */
+export type PinWrong = { readonly code: 'pin-wrong'; readonly seconds?: number };
+/** Not looked at: too many wrong ones before. */
+export type PinWaits = { readonly code: 'pin-waits'; readonly seconds: number };
 export type KeysUnavailable = { readonly code: 'keys-unavailable'; readonly cause: string };
-export type SignatureWrong = { readonly code: 'signature-wrong' };
+/** `signer-unknown`: this device holds no public key of whoever is said to have signed. */
+export type SignatureWrong = { readonly code: 'signature-wrong' | 'signer-unknown' };
+
+export type PinRefusal = PinWrong | PinWaits | KeysUnavailable;
 
 export interface Keys {
   createFor(person: string, pin: string): Promise<Result<true, KeysUnavailable>>;
-  signAs(
-    person: string,
-    pin: string,
-    payload: unknown,
-  ): Promise<Result<string, PinWrong | KeysUnavailable>>;
+  signAs(person: string, pin: string, payload: unknown): Promise<Result<string, PinRefusal>>;
+  /** Whether this is their PIN; a wrong one counts as it does when signing. */
+  isPinOf(person: string, pin: string): Promise<Result<true, PinRefusal>>;
+  /** Whether this device can sign for them. */
+  holds(person: string): Promise<boolean>;
+  /** `data` where the browser refuses to keep keys as keys. */
+  keptAs(): Promise<Result<'keys' | 'data', KeysUnavailable>>;
   signAsDevice(payload: unknown): Promise<Result<string, KeysUnavailable>>;
   verify(jws: string, person?: string): Promise<Result<unknown, SignatureWrong>>;
+  /** By keys that came from elsewhere. */
+  verifyWith(jws: string, keys: PublicKeysOf['keys']): Promise<Result<unknown, SignatureWrong>>;
 }
 
 /** What the app is born with: steps, joints, contents, points and what markets ask for. */
@@ -125,18 +136,12 @@ export interface AppPorts {
     text: string,
     known: { readonly knownFrameNumbers: ReadonlySet<string>; readonly today: string },
   ) => Promise<Result<DeliveryReading, DeliveryListRefusal>>;
-  readonly writeCopy: (copy: {
-    readonly holdings: Holdings;
-    readonly publicKeys: readonly { readonly id: string; readonly keys: readonly unknown[] }[];
-    readonly at: string;
-  }) => Promise<string>;
+  /** A copy of a shop in one piece of JSON, as earlier versions wrote it. */
   readonly readCopy: (text: string) => Promise<Result<Holdings, CopyRefusal>>;
+  /** Fetched at the first file. */
+  readonly loadRecordFiles: () => Promise<RecordFiles>;
+  readonly filePlaces: FilePlaces;
   readonly readTextFile: (file: Blob) => Promise<Result<string, FileNotText>>;
-  readonly saveFile: (file: {
-    readonly name: string;
-    readonly type: string;
-    readonly content: string;
-  }) => void;
   readonly printPage: (title: string) => void;
   readonly photoFrom: (picked: Blob) => Promise<Result<KeptBlob, PhotoNotReadable>>;
   readonly readDurability: () => Promise<Durability>;

@@ -17,12 +17,24 @@ import type {
   StorageRefusal,
   Tool,
 } from '../storage/contract';
+import type { BackupStore } from './backup-state';
 import type { CatalogueRefusal, OnTried, TakeInRefusal, TakingIn } from './catalogue-change';
+import type { ConfirmedJoints, ConfirmRefusal } from './confirm-joints';
+import type { DayPage } from './day-page';
 import type { DemoRefusal } from './demo-shop';
+import type {
+  ChosenFolder,
+  FileRefusal,
+  FileWritten,
+  FolderUnavailable,
+  ToldProgress,
+} from './file-ports';
 import type { JobStore } from './job-store';
+import type { FileLooked } from './look-at-file';
 import type { ActRefusal } from './open-job';
 import type { OwnShop, OwnShopRefusal } from './own-shop';
-import type { NameMissing, NewPerson, PinNotUsable } from './people';
+import type { NameMissing, NewPerson, PinHeldAlready, PinNotUsable } from './people';
+import type { PeopleActions } from './people-actions';
 import type {
   CatalogueFileRefusal,
   Clock,
@@ -37,13 +49,16 @@ import type {
   ShopCatalogue,
 } from './ports';
 import type { CallBack, CallBackRefusal, ReachedBack } from './reach-back';
+import type { CodeNotReadable, PrintedCode, SheetCode } from './read-code';
 import type { Box } from './receive-boxes';
+import type { RestoreRefusal } from './restore-backup';
 import type { RowsStore } from './rows-store';
 import type { SessionStore } from './session';
 import type { ShopStore } from './shop';
 import type { SignatureChecked } from './signature-check';
 import type { HandingOver, SignRefusal } from './signing';
 import type { StartRefusal } from './start-job';
+import type { TakenIn } from './take-in-records';
 import type {
   ConditionChange,
   ConditionRefusal,
@@ -55,6 +70,8 @@ import type {
 import type { Calibration, CalibrationRefusal } from './tool-calibration';
 import type { ToolRefusal } from './tool-changes';
 import type { Doubt, WrenchTool } from './tool-doubts';
+import type { Verified } from './verify-record';
+import type { NotWritten } from './write-records';
 
 export type NobodyAtTheStand = { readonly code: 'nobody-at-the-stand' };
 export type JobMissing = { readonly code: 'job-missing' };
@@ -70,6 +87,7 @@ export interface LivingData {
   readonly catalogueVersions: RowsStore<CatalogueVersion>;
   readonly session: SessionStore;
   readonly shop: ShopStore;
+  readonly backup: BackupStore;
   /** Whether a newer version of the app waits. */
   readonly update: StoreApi<{ readonly offered: boolean }>;
   readonly install: StoreApi<{ readonly offered: boolean; readonly installed: boolean }>;
@@ -97,6 +115,8 @@ export interface JobActions {
     readonly meaning: 'built' | 'checked';
     readonly pin: string;
   }): Promise<Result<JobState, SignRefusal | NobodyAtTheStand>>;
+  /** A second pair of eyes on an apprentice's joints, by its own PIN; whoever is at the stand stays there. */
+  confirmJoints(asked: ConfirmedJoints): Promise<Result<JobState | undefined, ConfirmRefusal>>;
   handOver(
     asked: HandingOver & { readonly job: string; readonly pin: string },
   ): Promise<Result<JobState, SignRefusal | NobodyAtTheStand>>;
@@ -121,11 +141,11 @@ export interface ShopActions {
   addPerson(
     person: NewPerson,
   ): Promise<Result<Person, StorageRefusal | KeysUnavailable | NameMissing | PinNotUsable>>;
-  /** A new PIN and a new key; what was signed with the old one stays good. */
-  changePin(
+  /** A PIN where this device holds no key of theirs; what was signed elsewhere stays good. */
+  choosePin(
     person: string,
     pin: string,
-  ): Promise<Result<true, StorageRefusal | KeysUnavailable | PinNotUsable>>;
+  ): Promise<Result<true, StorageRefusal | KeysUnavailable | PinNotUsable | PinHeldAlready>>;
   /** The record stays whole: it holds only a digest of what is erased here. */
   eraseCustomer(digest: string): Promise<Result<true, StorageRefusal>>;
   /** They stay in every record; they only leave the list at the stand. */
@@ -136,17 +156,52 @@ export interface ShopActions {
   openDemoShop(onProgress?: (done: number, of: number) => void): Promise<Result<true, DemoRefusal>>;
   /** Erases everything first. */
   startOwnShop(own: OwnShop): Promise<Result<Person, OwnShopRefusal>>;
-  /** Downloads a readable copy of everything; private keys and PINs stay behind. */
-  saveCopy(): Promise<Result<true, StorageRefusal>>;
-  /** Into a shop without jobs or people; answers how many jobs. */
-  readCopy(
-    text: string,
+}
+
+export interface FileActions {
+  /** Everything the shop has, into the downloads or the chosen folder; private keys and PINs stay behind. */
+  saveBackup(
+    to: 'download' | 'folder',
+    onProgress?: ToldProgress,
+  ): Promise<Result<FileWritten, NotWritten | FolderUnavailable>>;
+  chooseBackupFolder(): Promise<Result<ChosenFolder, FolderUnavailable | NotWritten>>;
+  /** Some records, into the downloads. */
+  saveRecords(
+    jobs: readonly string[],
+    how: { readonly name: string; readonly withCustomers: boolean },
+    onProgress?: ToldProgress,
+  ): Promise<Result<FileWritten, NotWritten>>;
+  /** Verifies every record of a file, and keeps nothing. */
+  lookAtFile(file: Blob, onProgress?: ToldProgress): Promise<Result<FileLooked, FileRefusal>>;
+  /** Joins the good records of a file to what is held, each all or not at all. */
+  takeInRecords(
+    looked: FileLooked,
+    onProgress?: ToldProgress,
+  ): Promise<Result<TakenIn, StorageRefusal>>;
+  /** A whole shop, into a book without jobs or in place of the demo. */
+  restoreBackup(
+    looked: FileLooked,
+    onProgress?: ToldProgress,
+  ): Promise<Result<TakenIn, RestoreRefusal>>;
+  /** The same from a copy in JSON; answers how many jobs. */
+  restoreOlderCopy(
+    file: Blob,
   ): Promise<
     Result<
       number,
-      CopyRefusal | StorageRefusal | { readonly code: 'shop-not-empty'; readonly jobs: number }
+      | CopyRefusal
+      | StorageRefusal
+      | FileNotText
+      | { readonly code: 'shop-not-empty'; readonly jobs: number }
+      | { readonly code: 'file-too-large' }
     >
   >;
+  /** The code of a hand-over sheet or a day's page. */
+  readCode(text: string): Promise<Result<PrintedCode, CodeNotReadable>>;
+  /** A sheet's code held against the record on this device, or in a file. */
+  verifyHeld(code: SheetCode): Promise<Result<Verified, StorageRefusal>>;
+  verifyInFile(looked: FileLooked, code: SheetCode): Promise<Verified>;
+  dayPage(): Promise<Result<DayPage, StorageRefusal>>;
 }
 
 /** By whoever is at the stand: what happens to a tool is noted with who and when. */
@@ -212,6 +267,8 @@ export interface DeviceActions {
   readTextFile(file: Blob): Promise<Result<string, FileNotText>>;
   /** What a scanner, or a wrench beside every field, types; until the answer is called. */
   onCode(listener: (text: string) => void, by?: 'scanner' | 'wrench'): () => void;
+  /** Whether this browser lets a page write into a folder. */
+  readonly canChooseFolder: boolean;
   /** Only where the browser itself reads bar codes. */
   readonly scanPicture?: (picture: ImageBitmapSource) => Promise<readonly string[]>;
   readonly clock: Clock;
@@ -222,5 +279,7 @@ export type App = LivingData &
   JobActions &
   ShopActions &
   ToolActions &
+  PeopleActions &
+  FileActions &
   CatalogueActions &
   DeviceActions;

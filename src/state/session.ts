@@ -7,12 +7,20 @@ import { createDraftKeeper } from './draft-keeper';
 
 export const themes = ['system', 'day', 'night'] as const;
 
+export const lockMinutes = [0, 5, 10, 30] as const;
+
 export interface Preferences {
   readonly theme: (typeof themes)[number];
   readonly torqueUnit: TorqueUnit;
   readonly pressureUnit: PressureUnit;
   /** What this stand is called. */
   readonly stand: string;
+  /** Whether changing hands asks for the PIN of whoever comes. */
+  readonly askPin: boolean;
+  /** Minutes without a tap after which the stand asks again who is there; 0 never asks. */
+  readonly lockAfter: (typeof lockMinutes)[number];
+  /** Whether somebody has put off the offer to install the app; the shop page still has it. */
+  readonly installPutOff: boolean;
 }
 
 export interface Session {
@@ -23,6 +31,10 @@ export interface Session {
   readonly drafts: Readonly<Record<string, string>>;
   come(person: string): void;
   leave(): void;
+  /** Somebody is here: noted at most once a minute, so that a stand left alone is asked again even after a reload. */
+  touch(now: number): void;
+  /** Nobody has been here for too long: who it is, is asked at the next tap. The screen stays as it is. */
+  lockWhenIdle(now: number): void;
   prefer(change: Partial<Preferences>): void;
   /** An empty text removes the draft. */
   draft(key: string, text: string): void;
@@ -35,6 +47,9 @@ const firstPreferences: Preferences = {
   torqueUnit: 'N·m',
   pressureUnit: 'bar',
   stand: 'Stand 1',
+  askPin: false,
+  lockAfter: 10,
+  installPutOff: false,
 };
 
 export function createSession(
@@ -48,6 +63,10 @@ export function createSession(
     void settings.put({ id, value }).catch(() => undefined);
   }
 
+  /** Milliseconds since 1970: the last tap, and the last one that was kept. */
+  let latest: number | undefined;
+  let touched = 0;
+
   const store = createStore<Session>((set, get) => ({
     loaded: false,
     preferences: firstPreferences,
@@ -59,6 +78,21 @@ export function createSession(
     leave() {
       set({ person: undefined });
       keep('person', '');
+    },
+    touch(now) {
+      const isNoted = Math.abs(now - touched) < 60_000;
+      latest = now;
+      if (isNoted) return;
+      touched = now;
+      keep('touched', now);
+    },
+    lockWhenIdle(now) {
+      const { person, preferences } = get();
+      // Set back since: counted from now.
+      if (latest === undefined || now < latest) latest = now;
+      const idle = (now - latest) / 60_000;
+      if (person === undefined || preferences.lockAfter === 0) return;
+      if (idle >= preferences.lockAfter) get().leave();
     },
     prefer(change) {
       const preferences = { ...get().preferences, ...change };
@@ -73,7 +107,8 @@ export function createSession(
     },
   }));
 
-  void readSession(settings).then((kept) => {
+  void readSession(settings).then(({ touched: at, ...kept }) => {
+    latest ??= at;
     // What was typed while the disk was being read is newer.
     const drafts = { ...kept.drafts, ...store.getState().drafts };
     store.setState({ ...kept, drafts, loaded: true });
@@ -83,11 +118,15 @@ export function createSession(
 
 async function readSession(
   settings: Storage['settings'],
-): Promise<Partial<Pick<Session, 'person' | 'preferences' | 'drafts'>>> {
+): Promise<
+  Partial<Pick<Session, 'person' | 'preferences' | 'drafts'>> & { readonly touched?: number }
+> {
   const read = async (id: string) => (await settings.get(id).catch(() => undefined))?.value;
   const person = await read('person');
+  const touched = await read('touched');
   return {
     ...(typeof person === 'string' && person !== '' && { person }),
+    ...(typeof touched === 'number' && { touched }),
     preferences: preferencesFrom(await read('preferences')),
     drafts: draftsFrom(await read('drafts')),
   };
@@ -95,13 +134,17 @@ async function readSession(
 
 /** Kept by an older or newer app, so each member is looked at. */
 function preferencesFrom(kept: unknown): Preferences {
-  const { theme, torqueUnit, pressureUnit, stand } = recordFrom(kept);
+  const { theme, torqueUnit, pressureUnit, stand, askPin, lockAfter, installPutOff } =
+    recordFrom(kept);
   return {
     theme: themes.find((known) => known === theme) ?? firstPreferences.theme,
     torqueUnit: torqueUnits.find((known) => known === torqueUnit) ?? firstPreferences.torqueUnit,
     pressureUnit:
       pressureUnits.find((known) => known === pressureUnit) ?? firstPreferences.pressureUnit,
     stand: typeof stand === 'string' ? stand : firstPreferences.stand,
+    askPin: askPin === true,
+    lockAfter: lockMinutes.find((known) => known === lockAfter) ?? firstPreferences.lockAfter,
+    installPutOff: installPutOff === true,
   };
 }
 

@@ -1,27 +1,28 @@
-/** What people do with the shop itself: tools, figures, people, copies, and beginning anew. */
+/** What people do with the shop itself: tools, figures, people, and beginning anew. */
 
 import { ok, type Result } from '../engine/base';
 import type { StorageRefusal } from '../storage/contract';
 import { figureKey } from './figure-book';
+import { forgetCustomer } from './forget-customer';
 import { startOwnShop } from './own-shop';
-import { addPerson, changePin, retirePerson } from './people';
+import { addPerson, choosePin, retirePerson } from './people';
 import type { AppPorts } from './ports';
 import type { LivingData, ShopActions } from './services';
-import { readCopy, saveCopy } from './shop-copy';
 import { attempted } from './storage-refusals';
 
 export function createShopActions(ports: AppPorts, { session }: LivingData): ShopActions {
-  const { storage, loadCatalogue } = ports;
+  const { storage, loadCatalogue, clock } = ports;
+  const now = () => ({ by: session.getState().person ?? '', at: clock.now() });
   return {
     saveFigure: (figure) =>
       done(() =>
         storage.figures.put({ ...figure, id: figureKey(figure.make, figure.model, figure.joint) }),
       ),
     removeFigure: (id) => done(() => storage.figures.remove(id)),
-    addPerson: (person) => addPerson(ports, person),
-    changePin: (person, pin) => changePin(ports, person, pin),
-    retirePerson: (id) => retirePerson(storage, id),
-    eraseCustomer: (digest) => done(() => storage.customers.remove(digest)),
+    addPerson: (person) => addPerson(ports, person, now()),
+    choosePin: (person, pin) => choosePin(ports, person, pin, now()),
+    retirePerson: (id) => retirePerson(storage, id, now()),
+    eraseCustomer: (digest) => forgetCustomer(storage, digest),
     loadCatalogue,
     loadMarkets: async () => (await loadCatalogue()).markets,
     // Needed once in the life of a tablet, so it is not in everybody's way.
@@ -32,8 +33,6 @@ export function createShopActions(ports: AppPorts, { session }: LivingData): Sho
       if (started.ok) session.getState().come(started.value.id);
       return started;
     },
-    saveCopy: () => saveCopy(ports),
-    readCopy: (text) => readCopy(ports, text),
   };
 }
 

@@ -5,7 +5,7 @@ import { digestOf, digestOfBytes } from '../engine/integrity';
 import type { Asked, Meaning, Signing } from '../engine/job';
 import type { Customer, KeptBlob, Person, Storage } from '../storage/contract';
 import type { Extras, Perform, Performed, PerformRefusal } from './perform';
-import type { Clock, Keys, KeysUnavailable, PinWrong } from './ports';
+import type { Clock, Keys, KeysUnavailable, PinRefusal } from './ports';
 
 export interface SigningPorts {
   readonly storage: Pick<Storage, 'row'>;
@@ -20,11 +20,7 @@ export interface Signer {
   readonly pin: string;
 }
 
-export type SignRefusal =
-  | PerformRefusal
-  | PinWrong
-  | KeysUnavailable
-  | { readonly code: 'job-missing' };
+export type SignRefusal = PerformRefusal | PinRefusal | { readonly code: 'job-missing' };
 
 /** The mechanic's signature that it is built, or the second checker's that it is good. */
 export function sign(

@@ -37,6 +37,8 @@ export interface JobWrite {
   readonly blobs?: readonly KeptBlob[];
   /** A customer's row that this change names by digest. */
   readonly customer?: Customer;
+  /** Customers whom a record taken in names by their digests. */
+  readonly customers?: readonly Customer[];
 }
 
 export type StorageRefusal =
@@ -50,6 +52,21 @@ export interface StorageProblem extends Error {
   readonly refusal: StorageRefusal;
 }
 
+/** What was noted of a person, by whom and when; notes are only ever added. */
+export type PersonNote = {
+  /** Who did it; empty when nobody was at the stand. */
+  readonly by: string;
+  readonly at: ClaimedTime;
+} & (
+  | { readonly kind: 'joined' }
+  | { readonly kind: 'left' }
+  /** A supervisor gave them a new PIN and key. */
+  | { readonly kind: 'new-pin'; readonly reason: string }
+  /** They chose a PIN on a device that had no key of theirs, for example after a restore. */
+  | { readonly kind: 'pin-here' }
+  | { readonly kind: 'wrong-pin' }
+);
+
 export interface Person {
   readonly id: string;
   readonly name: string;
@@ -57,6 +74,7 @@ export interface Person {
   readonly active: boolean;
   /** Shown only in a demo shop. */
   readonly demoPin?: string;
+  readonly history?: readonly PersonNote[];
 }
 
 export interface Customer {
@@ -172,6 +190,8 @@ export interface Holdings {
   readonly keys?: readonly KeptKey[];
 }
 
+export type LeftBehind = Partial<Pick<Required<Holdings>, 'settings' | 'keys' | 'people'>>;
+
 /** Only an empty shop takes in a copy, so that nothing is mixed or overwritten. */
 export interface ShopNotEmpty {
   readonly code: 'shop-not-empty';
@@ -207,6 +227,8 @@ export interface Storage {
   /** Keeps many new jobs, all or none. */
   addJobs(writes: readonly JobWrite[]): Promise<Result<number, StorageRefusal>>;
   row(job: string): Promise<JobRow | undefined>;
+  /** Rows of all jobs, once. */
+  rows(): Promise<readonly JobRow[]>;
   log(job: string): Promise<{ readonly entries: readonly Entry[]; readonly plan?: JobPlan }>;
   /** Rows of all jobs, now and after every committed change (also by another tab). */
   watchRows(onRows: (rows: readonly JobRow[]) => void): () => void;
@@ -229,8 +251,11 @@ export interface Storage {
   holdings(): Promise<Holdings>;
   /** Keeps a whole copy in a shop without jobs or people: all of it or nothing. */
   takeIn(holdings: Holdings): Promise<Result<true, ShopNotEmpty | StorageRefusal>>;
-  /** Empties every table: the plain way out of the demo shop. */
-  eraseEverything(): Promise<void>;
+  /**
+   * Empties every table: the plain way out of the demo shop. What is left there instead comes in the same transaction,
+   * so that nobody ever sees a book without a shop.
+   */
+  eraseEverything(leaving?: LeftBehind): Promise<void>;
   /**
    * Calls back when storage stops working for a reason that the person can do something about, at once when it already
    * has, and with nothing when it works again.

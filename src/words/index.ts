@@ -1,6 +1,7 @@
 /** words: every sentence a person reads, by language; complete over the engine's codes by type. */
 
-import { sourceSentence, unusualSentence, waitingSentence } from './en/facts';
+import { backupLabels } from './en/backup-labels';
+import { letGoSentence, sourceSentence, unusualSentence, waitingSentence } from './en/facts';
 import { labels } from './en/labels';
 import { otherRefusals } from './en/other-refusals';
 import { type EngineRefusal, refusals } from './en/refusals';
@@ -34,6 +35,7 @@ export const words = {
   ...labels,
   ...signingLabels,
   ...shopLabels,
+  ...backupLabels,
   sheet,
   terms,
   writing,
@@ -41,9 +43,11 @@ export const words = {
   waiting: waitingSentence,
   unusual: unusualSentence,
   source: sourceSentence,
+  letGo: letGoSentence,
   date: dateText,
   day: dayText,
   time: timeText,
 } as const;
 
+export { peopleLabels } from './en/people-labels';
 export { type Names, namesFrom, plainNames };

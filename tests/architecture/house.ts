@@ -72,6 +72,7 @@ export const packageHomes: Readonly<Record<string, readonly RegExp[]>> = {
   'workbox-*': [/^src\/pwa\//],
   jose: [/^src\/platform\//],
   papaparse: [/^src\/exchange\//],
+  fflate: [/^src\/exchange\//],
   uqr: [/^src\/print\//],
   signature_pad: [/^src\/screens\//],
   '@noble/hashes/*': [/^src\/engine\//],

@@ -5,6 +5,7 @@ import { expect, type Page, test } from '@playwright/test';
 import { words } from '../../src/words';
 import { boardWords } from '../../src/words/board-words';
 import { catalogueWords } from '../../src/words/catalogue';
+import { fileWords } from '../../src/words/file-words';
 import { come, goTo, openApp, openJob } from './app-in-a-browser';
 import { Hand } from './at-the-stand';
 
@@ -68,6 +69,16 @@ for (const theme of themes) {
     await expect(page.getByText(words.records.unaltered)).toBeVisible();
     await page.getByRole('button', { name: words.records.showLog }).tap();
     await looksGood(page, 'record');
+
+    await goTo(page, '#/records/verify');
+    await page.getByRole('button', { name: fileWords.verify.check }).tap();
+    await expect(page.getByRole('main').getByRole('alert')).toBeVisible();
+    await looksGood(page, 'verify');
+    await goTo(page, '#/shop/record-file');
+    await looksGood(page, 'record file');
+    await goTo(page, '#/shop/day');
+    await expect(page.getByText(fileWords.dayPage.digest, { exact: true })).toBeVisible();
+    await looksGood(page, 'the day’s page');
   });
 
   test(`the catalogue by ${theme}`, async ({ page }) => {

@@ -72,7 +72,10 @@ export async function changeHands(page: Page, who: DemoName): Promise<void> {
   await come(page, who);
 }
 
-/** Names the customer, tells everything, lets them sign, and seals. */
+/** Milliseconds: twice the pause after which typed words go to the disk. */
+const longerThanTyping = 500;
+
+/** Names the customer, tells everything, is interrupted by a reload that loses none of it, lets them sign, and seals. */
 export async function handOver(page: Page, customer: string, witness: DemoName): Promise<void> {
   await expect(
     page.getByRole('heading', { level: 1, name: words.handOver.title, exact: true }),
@@ -80,6 +83,11 @@ export async function handOver(page: Page, customer: string, witness: DemoName):
   await page.getByLabel(words.handOver.customer).fill(customer);
   const topics = page.getByRole('group', { name: words.handOver.tell }).getByRole('checkbox');
   for (const topic of await topics.all()) await topic.tap();
+  for (const topic of await topics.all()) await expect(topic).toBeChecked();
+  await page.waitForTimeout(longerThanTyping);
+  await page.reload();
+  await expect(page.getByLabel(words.handOver.customer)).toHaveValue(customer);
+  for (const topic of await topics.all()) await expect(topic).toBeChecked();
   await drawSignature(page);
   await page.getByRole('button', { name: words.handOver.button }).tap();
   await signWith(page, demoPerson(witness));
@@ -88,7 +96,8 @@ export async function handOver(page: Page, customer: string, witness: DemoName):
 
 async function drawSignature(page: Page): Promise<void> {
   const canvas = page.getByRole('img', { name: words.handOver.sign });
-  await canvas.scrollIntoViewIfNeeded();
+  // The bar lies over the foot of the screen: what stands there is in view and cannot be touched.
+  await canvas.evaluate((element) => element.scrollIntoView({ block: 'center' }));
   const box = await canvas.boundingBox();
   if (box === null) throw new Error('there is nowhere to sign');
   const at = (x: number, y: number) => [box.x + box.width * x, box.y + box.height * y] as const;

@@ -117,7 +117,9 @@ test('a wrench that types is heard, judged bolt by bolt, kept over a reload, and
   await page.getByRole('button', { name: words.app.close }).tap();
   await wrenchTypes(page, '6.01 N.m');
   await expect(readings.getByText(jointWords.reading.inside)).toBeVisible();
-  expect(await hand.shown()).toEqual(before); // Enter is the wrench's, not a person's
+  const read = await hand.shown(); // Enter is the wrench's, not a person's
+  expect([read.place, read.title]).toEqual([before.place, before.title]);
+  expect(read.action).toContain(jointWords.reading.record(1));
   await page.waitForTimeout(500); // what is typed reaches the disk within a quarter of a second
   await page.reload();
   await expect(readings.getByText(jointWords.reading.row(1, '6.01 N.m'))).toBeVisible();

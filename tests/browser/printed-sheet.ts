@@ -15,7 +15,7 @@ export interface PrintedSheet {
   readonly size: readonly [number, number];
   /** Text in reading order, with every run of white space as one blank. */
   readonly text: string;
-  /** What the QR code on the last page carries. */
+  /** What the QR code carries: on the last page that has one. */
   readonly code: string | undefined;
 }
 
@@ -32,17 +32,25 @@ export async function print(page: Page, paper: Paper): Promise<PrintedSheet> {
       pages,
       size: [width, height],
       text: ran('pdftotext', ['-raw', file, '-']).replaceAll(/\s+/g, ' '),
-      code: codeOn(file, pages, folder),
+      code: codeIn(file, pages, folder),
     };
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
 }
 
+function codeIn(file: string, pages: number, folder: string): string | undefined {
+  for (let page = pages; page > 0; page -= 1) {
+    const code = codeOn(file, page, folder);
+    if (code !== undefined) return code;
+  }
+  return undefined;
+}
+
 /** Rendered as a printer of 300 dots an inch would, so that the code is read as a telephone reads it. */
-function codeOn(file: string, pages: number, folder: string): string | undefined {
+function codeOn(file: string, page: number, folder: string): string | undefined {
   const picture = join(folder, 'page');
-  const only = ['-f', String(pages), '-l', String(pages), '-singlefile'];
+  const only = ['-f', String(page), '-l', String(page), '-singlefile'];
   ran('pdftoppm', ['-r', '300', ...only, file, picture]);
   const { data, width, height } = readPixmap(readFileSync(`${picture}.ppm`));
   return readCode(data, width, height, { inversionAttempts: 'dontInvert' })?.data;

@@ -79,6 +79,7 @@ test('a wrench found out of tolerance cannot go on as it came, and names the bik
   await dialog.getByRole('button', { name: boardWords.reachBack.callBackSave }).tap();
   await expect(dialog).toBeHidden();
   await expect(first).toContainText(/Called back: Petra Lindqvist/);
+  await expect(first).toContainText(boardWords.reachBack.agreed(said));
 
   await first.getByRole('link', { name: boardWords.reachBack.openRecord }).tap();
   await expect(page.getByText(words.records.unaltered)).toBeVisible();

@@ -14,7 +14,7 @@ export async function typeBox(page: Page, bike: TypedBike): Promise<void> {
       ? Promise.resolve()
       : page.getByLabel(label, { exact: true }).fill(String(value));
   const pick = (label: string, value: string) =>
-    page.getByRole('combobox', { name: label, exact: true }).first().selectOption(value); // materials come last
+    page.getByRole('combobox', { name: label, exact: true }).selectOption(value);
   await pick(text.kind, bike.kind);
   await type(text.make, bike.make);
   await type(text.model, bike.model);
@@ -35,6 +35,10 @@ export async function typeBox(page: Page, bike: TypedBike): Promise<void> {
   await pick(text.clamp, bike.seat.clamp);
   await type(text.post, bike.seat.postDiameter);
   await type(text.loadLimit, bike.loadLimit);
+  await pick(text.frameMaterial, bike.frame.material);
+  await pick(text.barMaterial, bike.steering.barMaterial);
+  await pick(text.postMaterial, bike.seat.postMaterial);
+  await pick(text.steererMaterial, bike.fork.steerer);
   await page.getByRole('button', { name: text.take }).tap();
   await expect(page.getByText(text.taken(bike.frameNumber))).toBeVisible();
 }

@@ -144,7 +144,9 @@ test('a mountain bike goes from its box to its rider without a network', async (
         'Larkfell assembly booklet, p. 8',
         'marked on the part',
         wrongs[3].text.slice(0, -1),
-        wrongs[9].text,
+        `${words.terms.severities['stop-ride']}: ${wrongs[3].text.slice(0, -1)}; put right`,
+        `${words.terms.severities['tell-customer']}: ${wrongs[9].text}`,
+        words.sheet.electronically,
         ...(await classAJoints(page)),
       ])
         expect(sheet.text, paper).toContain(said);
@@ -179,7 +181,7 @@ async function classAJoints(page: Page): Promise<readonly string[]> {
   return Promise.all(
     rows.map(async (row) => {
       const cells = await row.getByRole('cell').or(row.getByRole('rowheader')).allInnerTexts();
-      return cells.join(' ');
+      return cells.join(' ').replaceAll(/\s+/g, ' ');
     }),
   );
 }

@@ -73,10 +73,10 @@ describe('the demo’s pallet', () => {
   });
 });
 
-test('the list with mistakes has one frame number that is none, one brake that is none, and one bike twice', () => {
+test('the list with mistakes has one frame number that is none, one brake that is none, and one bike twice, each by its cell', () => {
   const url = new URL('../support/delivery-list-with-mistakes.csv', import.meta.url);
   const { rows } = read(readFileSync(url, 'utf8'));
-  expect(rows).toHaveLength(6);
+  expect(rows).toHaveLength(9);
   expect(rows.flatMap(complaintsAbout)).toEqual(['front_brake: spoon']);
   const frames = rows.map((row) => {
     const parsed = bikeSchema.safeParse(descriptionIn({ ...row, front_brake: 'linear-pull' }));

@@ -3,6 +3,9 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { contradictionsIn, entryBounds } from '../../src/engine/bike';
+import { parseTyreMarking } from '../../src/engine/tyres';
+import { deliveryColumns } from '../../src/exchange/delivery-columns';
 import { readDeliveryList } from '../../src/exchange/delivery-list';
 
 const context = { knownFrameNumbers: new Set<string>(), today: '2026-11-25' };
@@ -65,6 +68,16 @@ describe('a list that is good', () => {
     });
   });
 
+  test('says nothing of materials, so they are not known', () => {
+    const [first] = read(list([row()])).rows;
+    expect(first?.bike).toMatchObject({
+      frame: { material: 'unknown' },
+      fork: { steerer: 'unknown' },
+      steering: { barMaterial: 'unknown' },
+      seat: { postMaterial: 'unknown' },
+    });
+  });
+
   test.each([
     ['lines that end in LF', list([row()], '\n')],
     ['a byte order mark', `\uFEFF${list([row()])}`],
@@ -121,12 +134,32 @@ describe('a row that is bad', () => {
     [
       'more speeds than there are',
       { speeds: '99' },
-      { code: 'cell-not-valid', column: 'speeds', value: '99' },
+      { code: 'cell-out-of-bounds', column: 'speeds', value: '99', min: 1, max: 14 },
     ],
     [
       'a frame number that cannot be',
       { frame_number: 'LF#1' },
       { code: 'cell-not-valid', column: 'frame_number', value: 'LF#1' },
+    ],
+    [
+      'a post whose point was lost',
+      { post_diameter_mm: '309' },
+      { code: 'cell-out-of-bounds', column: 'post_diameter_mm', value: '309', min: 22, unit: 'mm' },
+    ],
+    [
+      'a tyre that is none',
+      { front_tyre: 'big' },
+      { code: 'cell-no-tyre-size', column: 'front_tyre', value: 'big' },
+    ],
+    [
+      'an article number too short',
+      { gtin: '12345' },
+      { code: 'cell-not-valid', column: 'gtin', value: '12345' },
+    ],
+    [
+      'gears that no single speed has',
+      { gears: 'single-speed' },
+      { code: 'cells-at-odds', column: 'gears', other: 'speeds', otherValue: '11' },
     ],
     [
       'a date as people write it',
@@ -145,6 +178,27 @@ describe('a row that is bad', () => {
     const { rows, refused } = read(list([row(changes), row({ frame_number: 'LF-1002' })]));
     expect(refused).toMatchObject([{ line: 2, ...expected }]);
     expect(rows.map(({ line }) => line)).toEqual([3]);
+  });
+
+  test.each([
+    ['backwards, psi', '65-40 psi', { code: 'cell-no-pressure', column: 'front_pressure' }],
+    ['backwards, bar', '5-2.5 bar', { code: 'cell-no-pressure', column: 'front_pressure' }],
+    ['without a unit', '40-65', { code: 'cell-no-pressure', column: 'front_pressure' }],
+    ['psi as bar', '40-65 bar', { code: 'cell-pressure-unlikely', column: 'front_pressure' }],
+    ['above its rim', '5-6 bar', { code: 'cell-pressure-above-rim', column: 'front_pressure' }],
+  ])('is named for a pressure %s, and the good one beside it is kept', (_, value, expected) => {
+    const wheels = (pressure: string) => `${row()},${pressure},380`;
+    const text = list([wheels(value), row({ frame_number: 'LF-1002' }).concat(',2-3 bar,380')]);
+    const { rows, refused } = read(text.replace('gtin', 'gtin,front_pressure,rim_max_kpa'));
+    expect(refused).toEqual([{ line: 2, value, ...expected }]);
+    expect(rows.map(({ line }) => line)).toEqual([3]);
+  });
+
+  test('is named once for a rear tyre that is like the front, and for each where they differ', () => {
+    const columnsOf = (text: string) => read(text).refused.map(({ column }) => column);
+    expect(columnsOf(list([row({ front_tyre: 'big' })]))).toEqual(['front_tyre']);
+    const differing = list([`${row({ front_tyre: 'big' })},fat`]).replace('gtin', 'gtin,rear_tyre');
+    expect(columnsOf(differing)).toEqual(['front_tyre', 'rear_tyre']);
   });
 
   test('is named for each of its faults', () => {
@@ -182,7 +236,7 @@ describe('a row that is bad', () => {
     ]);
   });
 
-  test('the list with three mistakes gives three reasons', () => {
+  test('the list with mistakes gives a reason for each', () => {
     const text = readFileSync(
       new URL('../support/delivery-list-with-mistakes.csv', import.meta.url),
       'utf8',
@@ -192,8 +246,43 @@ describe('a row that is bad', () => {
       ['cell-not-valid', 'frame_number'],
       ['cell-not-allowed', 'front_brake'],
       ['frame-number-twice', 'frame_number'],
+      ['cell-no-pressure', 'front_pressure'],
+      ['cell-no-pressure', 'rear_pressure'],
+      ['cell-out-of-bounds', 'post_diameter_mm'],
+      ['cell-no-tyre-size', 'front_tyre'],
     ]);
   });
+});
+
+test('whatever is taken in has tyres that can be planned, and nothing no bike has together', () => {
+  const cells = fc.record({
+    front_tyre: fc.constantFrom('57-622', 'big', '28 x 1.75', '26 x 2.1'),
+    rear_brake: fc.constantFrom('hydraulic-disc', 'coaster', 'none'),
+    rear_axle: fc.constantFrom('quick-release', 'nutted', 'thru-axle'),
+    gears: fc.constantFrom('derailleur', 'hub', 'single-speed'),
+    speeds: fc.constantFrom('1', '7', '11', '99'),
+    stem: fc.constantFrom('threadless', 'quill'),
+  });
+  fc.assert(
+    fc.property(cells, (changes) => {
+      for (const { bike } of read(list([row(changes)])).rows) {
+        expect(contradictionsIn(bike)).toEqual([]);
+        expect(parseTyreMarking(bike.front.tyre).ok && parseTyreMarking(bike.rear.tyre).ok).toBe(
+          true,
+        );
+      }
+    }),
+  );
+});
+
+test('every column of numbers without a list of choices has bounds', () => {
+  const unbound = deliveryColumns.filter(
+    ({ reads, allowed, fills }) =>
+      reads === 'number' &&
+      allowed === undefined &&
+      !fills.every((place) => entryBounds[place] !== undefined),
+  );
+  expect(unbound).toEqual([]);
 });
 
 describe('a list that is no list', () => {

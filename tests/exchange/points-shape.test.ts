@@ -17,11 +17,51 @@ describe('each point', () => {
     const ids = points.map(({ id }) => id);
     expect(ids).toEqual([...new Set(ids)]);
     const measures = points.flatMap(({ measure }) => measure?.id ?? []);
+    // Two sides of one bike are two places of one measure.
     for (const bike of bikes) {
-      const onRoute = routeFor(bike, points).flatMap(({ measure }) => measure?.id ?? []);
+      const onRoute = routeFor(bike, points).flatMap(({ measure, side }) =>
+        measure === undefined ? [] : `${measure.id} ${side}`,
+      );
       expect(onRoute).toEqual([...new Set(onRoute)]);
     }
     expect(measures.length).toBeGreaterThan(0);
+  });
+
+  test('measures what a step of the same measure’s name measures: same unit, same limit', () => {
+    const known = new Map<string, object>();
+    const places = [
+      ...seedCatalogue().steps.flatMap((step) => step.measures),
+      ...measuresOf(points),
+    ];
+    for (const { id, unit, limit } of places) {
+      const { source: _, ...bounds } = { source: '', ...limit };
+      expect({ unit, ...bounds }, id).toEqual(known.get(id) ?? { unit, ...bounds });
+      known.set(id, { unit, ...bounds });
+    }
+  });
+
+  test.each([
+    ['front-pressure'],
+    ['rear-pressure'],
+    ['front-rim-swing'],
+    ['front-rim-swing-rim-brake'],
+    ['front-rim-swing-racing'],
+    ['rear-rim-swing'],
+    ['rear-rim-swing-rim-brake'],
+    ['rear-rim-swing-racing'],
+    ['seat-post-inside'],
+    ['stoker-post-inside'],
+    ['quill-inside'],
+    ['lever-grip-distance'],
+    ['lever-grip-distance-small'],
+    ['grip-end-width'],
+    ['timing-chain-movement'],
+    ['chain-movement'],
+    ['toe-room'],
+  ])('and the build and the walk both measure %s', (id) => {
+    const atSteps = seedCatalogue().steps.flatMap((step) => step.measures);
+    expect(atSteps.filter((one) => one.id === id)).toHaveLength(1);
+    expect(measuresOf(points).filter((one) => one.id === id).length).toBeGreaterThan(0);
   });
 
   test('shares no name with a step, because measures and findings name the place where they were taken', () => {
@@ -135,4 +175,8 @@ function isAllowed(question: string, answer: unknown): boolean {
   part[last] = answer;
   const parsed = bikeSchema.safeParse(bike);
   return parsed.success && questions.includes(question);
+}
+
+function measuresOf(route: ReturnType<typeof seedPoints>) {
+  return route.flatMap(({ measure }) => measure ?? []);
 }

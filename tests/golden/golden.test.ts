@@ -59,6 +59,7 @@ describe.each(records)('%s', (_, record) => {
     const keys = createKeys({
       get: async (id) => ({ value: { publicKeys: publicKeys[id.replace('person:', '')] ?? [] } }),
       put: async () => undefined,
+      change: async () => undefined,
     });
     const storage = { log: async () => ({ entries, plan }) };
     const found = await checkSignatures({ storage, keys }, job);

@@ -20,7 +20,7 @@ export interface GoldenRecord {
   readonly entries: readonly Entry[];
 }
 
-export const goldenNames = ['mountain-bike', 'town-bike'] as const;
+export const goldenNames = ['mountain-bike', 'town-bike', 'apprentice-bike'] as const;
 export type GoldenName = (typeof goldenNames)[number];
 
 /** The sheet that the log gives today, as JSON would keep it. */

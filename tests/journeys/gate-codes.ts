@@ -24,6 +24,8 @@ const codes: Readonly<Record<Gate['code'], true>> = {
   'already-signed-as-checked': true,
   'builder-cannot-check': true,
   'apprentice-cannot-check': true,
+  'joints-unconfirmed': true,
+  'cannot-confirm-joint': true,
   'supervisor-only': true,
 };
 

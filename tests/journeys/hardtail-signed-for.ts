@@ -6,6 +6,7 @@ import {
   standingOfStep,
   statusOf,
   topicsToTell,
+  unconfirmedJoints,
   unusualIn,
 } from '../../src/engine/job';
 import { build, walk } from '../../src/state';
@@ -52,8 +53,25 @@ export function signedFor(journey: Journey): void {
       expect(statusOf(state)).toBe('on-the-stand');
       expect(standingOfStep(state, 'faceplate')).toBe('reopened');
       shop.refuses(await shop.sign('checker', job, 'checked'), 'not-signed-as-built');
-      await build(shop.bench('builder'), job);
+      await build(shop.bench('learner'), job);
       await walk(shop.bench('builder'), job);
+    });
+
+    test('when an apprentice has tightened a joint of class A, then somebody else confirms it first', async () => {
+      const { shop, job } = journey;
+      const early = await shop.sign('builder', job, 'built');
+      expect(shop.refuses(early, 'joints-unconfirmed').joints).toContain('faceplate');
+      const confirm = (joint: string) => ({ kind: 'confirm-joint', joint }) as const;
+      const own = await shop.tries('learner', job, confirm('faceplate'), 'cannot-confirm-joint');
+      expect(own).toMatchObject({ person: shop.people.learner.id, because: 'still-learning' });
+      for (const joint of unconfirmedJoints(await shop.state(job)))
+        await shop.does('builder', job, confirm(joint));
+      expect(unusualIn(await shop.state(job))).toContainEqual({
+        code: 'unusual-learner-joint',
+        joint: 'faceplate',
+        by: shop.people.learner.id,
+        confirmedBy: shop.people.builder.id,
+      });
       must(await shop.sign('builder', job, 'built'));
     });
 

@@ -14,6 +14,9 @@ function shelfInMemory(): KeyShelf & {
     async put(row) {
       rows.set(row.id, row);
     },
+    async change(id, work) {
+      rows.set(id, work(rows.get(id)));
+    },
   };
 }
 
@@ -97,15 +100,17 @@ describe('the device’s key', () => {
   });
 });
 
-describe('a browser that keeps no keys', () => {
+describe('a browser that keeps nothing', () => {
   test('is named, whether it throws or gives nothing back', async () => {
     const throwing: KeyShelf = {
       get: async () => undefined,
       put: async () => {
-        throw new DOMException('no keys here', 'DataCloneError');
+        throw new DOMException('no room for anything', 'UnknownError');
       },
+      change: async () => undefined,
     };
-    const forgetful: KeyShelf = { get: async () => undefined, put: async () => undefined };
+    const nothing = async () => undefined;
+    const forgetful: KeyShelf = { get: nothing, put: nothing, change: nothing };
     for (const shelf of [throwing, forgetful]) {
       const made = await createKeys(shelf).createFor('noor', '274913');
       expect(made).toMatchObject({ ok: false, refusal: { code: 'keys-unavailable' } });

@@ -50,6 +50,16 @@ const bars: SheetJoint = {
   wrench: 'W3',
 };
 
+const nuts: SheetJoint = {
+  name: 'Axle nuts',
+  bolts: 2,
+  thread: 'M9',
+  figure: figureOf({ min: 5, max: 6 }, { kind: 'part', printed: '44–53 in·lb' }),
+  onScale: 47.5,
+  unit: 'lbf·in',
+  wrench: 'W5',
+};
+
 const sealed: Sheet = {
   shop: 'Two Bridges Cycles',
   date: '2026-11-28T11:05:00+00:00',
@@ -58,7 +68,7 @@ const sealed: Sheet = {
   frontBrakeLever: 'right',
   firstCheck: '2027-01-09',
   tyres: { front: 200, rear: 220 },
-  joints: [faceplate, caliper, saddle, bars],
+  joints: [faceplate, caliper, saddle, bars, nuts],
   otherJoints: 6,
   measures: [
     { step: 's1', measure: 'm1', name: 'Seat post inside', value: 98, unit: 'mm', min: 80 },
@@ -106,14 +116,15 @@ describe('the table of joints', () => {
       'W5, crowfoot 10',
     ],
     ['Saddle rails, 1 × M8', '12–16', 'usual range, accepted by Marit Sandell', '14', 'W3'],
+    ['Axle nuts, 2 × M9', '5–6', 'marked on the part: 44–53 in·lb', '47.5 lbf·in', 'W5'],
     ['Bar clamp, 1 × M6', '9', 'approved by Marit Sandell, 2026-03-02', '9', 'W3'],
   ])('%s: its figure, its source, its set point and its wrench', (joint, ...cells) => {
     show(sealed);
-    const row = screen.getByRole('row', { name: new RegExp(`^${joint}`) });
+    const row = screen.getByRole('row', { name: new RegExp(`^${joint.replaceAll(' ', '\\s')}`) });
     expect(
       within(row)
         .getAllByRole('cell')
-        .map((cell) => cell.textContent),
+        .map((cell) => cell.textContent.replaceAll('\u00a0', ' ')),
     ).toEqual(cells);
   });
 
@@ -134,6 +145,13 @@ describe('the table of joints', () => {
     expect(screen.getByRole('cell', { name: /^5 ?read/ })).toBeVisible();
   });
 
+  test('a joint an apprentice tightened names both pairs of eyes', () => {
+    const secondEyes = { by: 'Ines Calloway', confirmedBy: 'Petra Lindqvist' };
+    show({ ...sealed, joints: [{ ...faceplate, secondEyes }] });
+    const said = 'tightened by Ines Calloway, apprentice; confirmed by Petra Lindqvist';
+    expect(screen.getByText(said)).toBeVisible();
+  });
+
   test('a usual range that nobody has accepted is no specification, and the sheet says so', () => {
     const nobody = figureOf({ min: 12, max: 16 }, { kind: 'usual' });
     show({ ...sealed, joints: [{ ...saddle, figure: nobody }] });
@@ -145,11 +163,11 @@ describe('who stands for it', () => {
   test('everybody who signed is named, with what it means and when', () => {
     show(sealed);
     for (const [name, meaning] of [
-      ['Owen Tarrant', 'built · 27 November 2026 16:40'],
-      ['Lena Holt', 'checked · 28 November 2026 09:12'],
-      ['Ottilie Fenwick', 'received · 28 November 2026 11:05'],
+      ['Owen Tarrant', 'built, signed electronically27 November 2026 16:40'],
+      ['Lena Holt', 'checked, signed electronically28 November 2026 09:12'],
+      ['Ottilie Fenwick', ', received28 November 2026 11:05'],
     ] as const)
-      expect(screen.getByText(name).closest('p')).toHaveTextContent(`${name}${meaning}`);
+      expect(screen.getByText(name).closest('div')).toHaveTextContent(`${name}${meaning}`);
   });
 
   test('a customer who was forgotten on request leaves the signature, not the name', () => {
@@ -159,7 +177,7 @@ describe('who stands for it', () => {
     show({ ...sealed, signatures });
     expect(screen.queryByText('Ottilie Fenwick')).toBeNull();
     expect(screen.getByText('details erased on request').closest('p')).toHaveTextContent(
-      'received · 28 November 2026 11:05',
+      'received28 November 2026 11:05',
     );
   });
 
@@ -167,7 +185,7 @@ describe('who stands for it', () => {
     const { getAllByRole } = show(sealed, { drawn: 'data:image/svg+xml,%3Csvg/%3E' });
     const drawn = getAllByRole('img').filter((image) => image.tagName === 'IMG');
     expect(drawn).toHaveLength(1);
-    expect(drawn[0]?.parentElement).toHaveTextContent('Ottilie Fenwick');
+    expect(drawn[0]?.closest('div')).toHaveTextContent('Ottilie Fenwick');
   });
 });
 
@@ -202,16 +220,33 @@ describe('what it is', () => {
 });
 
 describe('what the customer reads', () => {
-  test('every finding: put right, left as it is, or let go on somebody’s word', () => {
+  test('every finding with how bad it is: put right, left as it is, or let go on somebody’s word', () => {
     show(sealed);
     const said = screen.getAllByRole('listitem').map((item) => item.textContent);
     expect(said).toEqual(
       expect.arrayContaining([
-        'Reflector had slipped; put right: set square again',
-        'Small paint chip under the chainstay',
-        'Bell missing. Handed over like this on the word of Marit Sandell: the customer fits their own',
+        'Before hand-over: Reflector had slipped; put right: set square again',
+        'Tell the customer: Small paint chip under the chainstay',
       ]),
     );
+  });
+
+  test('what was let go stands first and apart, with how bad it is, on whose word and why', () => {
+    show(sealed);
+    const apart = screen.getByRole('list', { name: 'Handed over like this' });
+    expect(within(apart).getAllByRole('listitem')).toHaveLength(1);
+    expect(apart).toHaveTextContent(
+      'Stop-ride: Bell missing. Handed over like this on the word of Marit Sandell: the customer fits their own',
+    );
+    const [heading] = screen.getAllByRole('heading', { name: 'For you to know' });
+    expect(heading?.nextElementSibling).toBe(apart);
+  });
+
+  test('no number is parted from its unit', () => {
+    const { container } = show(sealed);
+    const text = container.textContent;
+    for (const whole of ['98 mm', '2.0 bar', '29 psi', '66.5 lbf·in', '120 kg', '4 × M5'])
+      expect(text).toContain(whole.replaceAll(' ', '\u00a0'));
   });
 
   test.each([
@@ -235,6 +270,16 @@ describe('what the customer reads', () => {
     expect(container).toHaveTextContent('seat post inside 98 mm');
     expect(container).toHaveTextContent('Put right on the way: Rear mudguard stay bent clear.');
     expect(container).toHaveTextContent('brake spacer, bike box');
+  });
+
+  test('what was put right about a finding is said once, with the finding', () => {
+    const points = { looked: 32, adjusted: ['Set square again.', 'Bell turned'] };
+    const findings = [
+      { severity: 'stop-ride', text: 'Reflector slipped', closed: 'Set square again.' },
+    ] as const;
+    const { container } = show({ ...sealed, points, findings });
+    expect(container).toHaveTextContent('Put right on the way: Bell turned.');
+    expect(container.textContent.match(/Set square again/g)).toHaveLength(1);
   });
 
   test('how this bike’s own wheels are held, and no other way', () => {

@@ -4,21 +4,11 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import type { JobState } from '../../src/engine/job';
 import type { ShopChange } from '../../src/engine/plan';
 import { loadBikesToTry } from '../../src/exchange/seeds';
-import type { App, Keys } from '../../src/state';
+import type { App } from '../../src/state';
 import { bikeFrom, mountainBike } from '../support/bikes';
 import { adding } from '../support/shop-versions';
 import { createTestApp, must, settled, type TestApp } from '../support/test-app';
-
-const unused = async () =>
-  ({ ok: false, refusal: { code: 'keys-unavailable', cause: '' } }) as const;
-
-/** Nobody signs here, so no PIN is stretched. */
-const keys: Keys = {
-  createFor: async () => ({ ok: true, value: true }),
-  signAs: unused,
-  signAsDevice: unused,
-  verify: async () => ({ ok: false, refusal: { code: 'signature-wrong' } }),
-};
+import { unusedKeys as keys } from '../support/unused-keys';
 
 /** The ordinary ones and a few of the unlike: every one of them is for the engine's own tests. */
 const fewBikes = async () => (await loadBikesToTry()).slice(0, 16);
@@ -129,11 +119,14 @@ describe('a change', () => {
     });
   });
 
-  test('travels in a copy of the shop', async () => {
+  test('travels in a backup of the shop', async () => {
     must(await change(shop.app, words('One.')));
-    must(await shop.app.saveCopy());
+    await shop.app.receiveBox({ bike: bikeFrom(mountainBike) });
+    await settled();
+    must(await shop.app.saveBackup('download'));
     const fresh = createTestApp({ keys });
-    must(await fresh.app.readCopy(shop.saved.at(-1)?.content ?? ''));
+    const looked = must(await fresh.app.lookAtFile(shop.saved.at(-1)?.content ?? new Blob()));
+    must(await fresh.app.restoreBackup(looked));
     expect(await fresh.storage.catalogueVersions.all()).toEqual(
       await shop.storage.catalogueVersions.all(),
     );
@@ -160,7 +153,7 @@ describe('a file', () => {
 
   async function fileOf({ app, saved }: TestApp): Promise<string> {
     must(await app.saveCatalogueFile());
-    return saved.at(-1)?.content ?? '';
+    return (await saved.at(-1)?.content.text()) ?? '';
   }
 
   beforeEach(async () => {

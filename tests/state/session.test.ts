@@ -51,14 +51,81 @@ describe('a session', () => {
     const { settings } = createMemoryStorage();
     await settings.put({
       id: 'preferences',
-      value: { theme: 'sepia', torqueUnit: 'dyn', stand: 7 },
+      value: { theme: 'sepia', torqueUnit: 'dyn', stand: 7, installPutOff: 'yes' },
     });
     expect((await opened(settings)).getState().preferences).toEqual({
       theme: 'system',
       torqueUnit: 'N·m',
       pressureUnit: 'bar',
       stand: 'Stand 1',
+      askPin: false,
+      lockAfter: 10,
+      installPutOff: false,
     });
+  });
+
+  test('remembers that the offer to install was put off', async () => {
+    const { settings } = createMemoryStorage();
+    const first = await opened(settings);
+    expect(first.getState().preferences.installPutOff).toBe(false);
+    first.getState().prefer({ installPutOff: true });
+    expect((await opened(settings)).getState().preferences.installPutOff).toBe(true);
+  });
+});
+
+describe('a stand left alone', () => {
+  const began = Date.parse('2026-11-25T09:00:00Z');
+  const minutes = (count: number) => began + count * 60_000;
+
+  test('asks again who is there after its minutes, and nothing typed is lost', async () => {
+    const { settings } = createMemoryStorage();
+    const session = await opened(settings);
+    const { come, touch, lockWhenIdle, draft } = session.getState();
+    come('noor');
+    draft('finding', 'a scr');
+    touch(began);
+    lockWhenIdle(minutes(9.9));
+    expect(session.getState().person).toBe('noor');
+    touch(minutes(9.9));
+    lockWhenIdle(minutes(19));
+    expect(session.getState().person).toBe('noor');
+    lockWhenIdle(minutes(19.9));
+    expect(session.getState().person).toBeUndefined();
+    expect(session.getState().drafts).toEqual({ finding: 'a scr' });
+    expect((await opened(settings)).getState().person).toBeUndefined();
+  });
+
+  test('asks again after a reload, too', async () => {
+    const { settings } = createMemoryStorage();
+    const session = await opened(settings);
+    session.getState().come('noor');
+    session.getState().touch(began);
+    const later = await opened(settings);
+    later.getState().lockWhenIdle(minutes(9));
+    expect(later.getState().person).toBe('noor');
+    later.getState().lockWhenIdle(minutes(10));
+    expect(later.getState().person).toBeUndefined();
+  });
+
+  test.each<[situation: string, lockAfter: 0 | 5, idle: number, person: string | undefined]>([
+    ['never, where the shop says never', 0, 10_000, 'noor'],
+    ['after five minutes, where it says five', 5, 5, undefined],
+    ['not when the clock was set back', 5, -600, 'noor'],
+  ])('asks %s', async (_, lockAfter, idle, person) => {
+    const session = await opened();
+    session.getState().come('noor');
+    session.getState().prefer({ lockAfter });
+    session.getState().touch(began);
+    session.getState().lockWhenIdle(minutes(idle));
+    expect(session.getState().person).toBe(person);
+  });
+
+  test('writes down that somebody is there at most once a minute', async () => {
+    const { settings } = createMemoryStorage();
+    const put = vi.fn(settings.put);
+    const session = await opened({ ...settings, put });
+    for (let second = 0; second < 120; second += 1) session.getState().touch(began + second * 1000);
+    expect(put).toHaveBeenCalledTimes(2);
   });
 });
 

@@ -67,7 +67,10 @@ describe('people', () => {
   test('come with a PIN, take a new one, and retire without leaving the records', async () => {
     const { app } = await openedShop();
     const noor = must(await app.addPerson({ name: 'Noor', roles: ['mechanic'], pin: '274913' }));
-    must(await app.changePin(noor.id, '917582'));
+    expect(await app.choosePin(noor.id, '917582')).toMatchObject({
+      ok: false,
+      refusal: { code: 'pin-held-already' },
+    });
     must(await app.retirePerson(noor.id));
     await settled();
     expect(app.people.getState().rows).toMatchObject([

@@ -29,6 +29,7 @@ export type Who = Pick<Stamp, 'by' | 'roles'>;
 
 export const imre: Who = { by: 'imre', roles: ['mechanic'] };
 export const petra: Who = { by: 'petra', roles: ['mechanic'] };
+export const ines: Who = { by: 'ines', roles: ['apprentice'] };
 export const sunniva: Who = { by: 'sunniva', roles: ['supervisor'] };
 
 const at = { claimed: `${TODAY}T10:00:00+01:00`, zone: 'Europe/Berlin' };

@@ -40,8 +40,12 @@ const unused = async () =>
 const keys: Keys = {
   createFor: async () => ({ ok: true, value: true }),
   signAs: unused,
+  isPinOf: unused,
+  holds: async () => false,
+  keptAs: unused,
   signAsDevice: unused,
   verify: async () => ({ ok: false, refusal: { code: 'signature-wrong' } }),
+  verifyWith: async () => ({ ok: false, refusal: { code: 'signature-wrong' } }),
 };
 
 export interface ShownBoard {

@@ -97,6 +97,69 @@ export const storageContract: readonly ContractCase[] = [
     },
   },
   {
+    title:
+      'a record that is taken in joins what is held, with its pictures and customers, all or nothing',
+    async run(open) {
+      const storage = open();
+      const root = nextEntry([], 'tablet-a');
+      const here = nextEntry([root], 'tablet-a');
+      const there = [nextEntry([root], 'tablet-b', { kind: 'step-done', v: 1 })];
+      await storage.changeJob('job-1', undefined, () => ({
+        ok: true,
+        value: writeOf('job-1', [root, here]),
+      }));
+      const customers = ['d', 'e'].map((letter) => ({
+        digest: letter.repeat(64),
+        salt: letter,
+        name: `Customer ${letter}`,
+      }));
+      const blobs = [{ digest: photoDigest, type: 'image/jpeg', bytes: Uint8Array.of(1) }];
+      const taken = await storage.changeJob('job-1', undefined, ({ log }) => ({
+        ok: true,
+        value: {
+          entries: there,
+          row: rowOf('job-1', [...(log?.entries ?? []), ...there]),
+          blobs,
+          customers,
+        },
+      }));
+      same(taken.ok, true);
+      same((await storage.row('job-1'))?.heads, [here.id, ...there.map(({ id }) => id)].sort());
+      same((await storage.log('job-1')).entries.length, 3);
+      same((await storage.customers.all()).length, 2);
+      const again = storage.changeJob('job-1', undefined, () => {
+        throw new Error('the disk gave way');
+      });
+      same(await again.catch((error: Error) => error.message), 'the disk gave way');
+      same((await storage.row('job-1'))?.count, 3);
+    },
+  },
+  {
+    title: 'a change without new entries keeps the pictures that came with it',
+    async run(open) {
+      const storage = open();
+      await append(storage, 'job-1', 'tablet-a');
+      const blobs = [{ digest: photoDigest, type: 'image/jpeg', bytes: Uint8Array.of(5) }];
+      const kept = await storage.changeJob('job-1', undefined, ({ log }) => ({
+        ok: true,
+        value: { entries: [], row: rowOf('job-1', log?.entries ?? []), blobs },
+      }));
+      same(kept.ok, true);
+      same([...((await storage.blob(photoDigest))?.bytes ?? [])], [5]);
+      same((await storage.row('job-1'))?.count, 1);
+    },
+  },
+  {
+    title: 'the rows of all jobs are read at once',
+    async run(open) {
+      const storage = open();
+      same(await storage.rows(), []);
+      await append(storage, 'job-1', 'tablet-a');
+      await append(storage, 'job-2', 'tablet-a');
+      same((await storage.rows()).map(({ job }) => job).sort(), ['job-1', 'job-2']);
+    },
+  },
+  {
     title: 'many new jobs are kept all or none',
     async run(open) {
       const storage = open();
@@ -298,6 +361,34 @@ export const storageContract: readonly ContractCase[] = [
       stop();
       same(await storage.keys.all(), []);
       same((await storage.log('job-1')).entries, []);
+    },
+  },
+  {
+    title: 'erasing can leave a shop behind, and nobody sees the book without one',
+    async run(open) {
+      const storage = open();
+      await append(storage, 'job-1', 'tablet-a');
+      await storage.settings.put({ id: 'shop', value: 'old' });
+      await storage.people.put({ id: 'p1', name: 'Imre', roles: ['mechanic'], active: true });
+      const seen: string[] = [];
+      const stop = storage.settings.watch((rows) =>
+        seen.push(rows.map(({ value }) => value).join()),
+      );
+      await until(() => seen.at(-1) === 'old');
+      await storage.eraseEverything({
+        settings: [{ id: 'shop', value: 'new' }],
+        keys: [{ id: 'device', value: 7 }],
+        people: [{ id: 'p2', name: 'Ada', roles: ['supervisor'], active: true }],
+      });
+      await until(() => seen.at(-1) === 'new');
+      stop();
+      same(seen.includes(''), false);
+      same(await storage.keys.all(), [{ id: 'device', value: 7 }]);
+      same(
+        (await storage.people.all()).map(({ name }) => name),
+        ['Ada'],
+      );
+      same(await storage.rows(), []);
     },
   },
   {

@@ -3,8 +3,9 @@
 import { readCatalogueFile, writeCatalogueFile } from '../../src/exchange/catalogue-file';
 import { readDeliveryList } from '../../src/exchange/delivery-list';
 import { readCopy } from '../../src/exchange/read-copy';
+import { createRecordFiles } from '../../src/exchange/record-files';
 import { loadBikesToTry, loadCatalogue, loadDemoSeeds } from '../../src/exchange/seeds';
-import { writeCopy } from '../../src/exchange/write-copy';
+import { downloadSink } from '../../src/platform/file-places';
 import { readTextFile } from '../../src/platform/files';
 import { newId } from '../../src/platform/ids';
 import { createKeys } from '../../src/platform/keys';
@@ -18,7 +19,7 @@ export interface TestApp {
   readonly storage: Storage;
   readonly clock: FixedClock;
   /** Files that were saved, in order. */
-  readonly saved: { readonly name: string; readonly content: string }[];
+  readonly saved: { readonly name: string; readonly content: Blob }[];
   /** Titles that were printed, in order. */
   readonly printed: string[];
   /** As if the page were left. */
@@ -42,12 +43,16 @@ export function createTestApp(changes: Partial<AppPorts> = {}): TestApp {
     loadDemoSeeds,
     loadBikesToTry,
     readDeliveryList: async (text, known) => readDeliveryList(text, known),
-    writeCopy: async (copy) => writeCopy(copy),
     readCopy: async (text) => readCopy(text),
     writeCatalogueFile: async (file) => writeCatalogueFile(file),
     readCatalogueFile: async (text) => readCatalogueFile(text),
     readTextFile,
-    saveFile: (file) => saved.push(file),
+    loadRecordFiles: async () => createRecordFiles('What this is.\n'),
+    filePlaces: {
+      download: (name, type) =>
+        downloadSink(name, type, ({ content }) => saved.push({ name, content })),
+      inFolder: async () => ({ ok: false, refusal: { code: 'folder-unavailable' } }),
+    },
     printPage: (title) => printed.push(title),
     photoFrom: async () => ({ ok: false, refusal: { code: 'photo-not-readable' } }),
     readDurability: async () => ({ answer: 'may-be-cleared' }),

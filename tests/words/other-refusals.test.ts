@@ -3,10 +3,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { words } from '../../src/words';
 import { catalogueWords } from '../../src/words/catalogue';
+import { fileRefusals } from '../../src/words/en/file-refusals';
 import { otherRefusals } from '../../src/words/en/other-refusals';
 import { refusals } from '../../src/words/en/refusals';
+import { fileWords as words } from '../../src/words/file-words';
 
 /** Rooms whose refusals reach a screen without passing the job's own gates. */
 const rooms = [
@@ -22,6 +23,8 @@ const rooms = [
 const files = ['calibration-result', 'gaps', 'reach-back'].map(
   (name) => `src/engine/torque/${name}.ts`,
 );
+
+const sentences = { ...otherRefusals, ...fileRefusals };
 
 const digest = '5f3a9c0e'.repeat(8);
 const uuid = '018f3e2a-77aa-7c3e-9d51-0a1b2c3d4e5f';
@@ -43,12 +46,18 @@ const facts = {
   min: 350,
   max: 300,
   limitedBy: 'rim',
+  unit: 'mm',
+  other: 'rear_axle',
+  otherValue: 'nutted',
   seq: 12,
   at: 15,
   since: '2026-02-01',
   until: '2026-01-31',
   index: 3,
   version: 7,
+  path: `pictures/${digest}.jpg`,
+  limit: 4096,
+  records: 3,
   market: 'zz',
   jobs: 3,
   lamport: 9,
@@ -99,16 +108,16 @@ describe('every code of these rooms', () => {
   });
 
   test.each(codes)('%s has a sentence', (code) => {
-    const tables = [otherRefusals, refusals, catalogueWords.refusals];
+    const tables = [sentences, refusals, catalogueWords.refusals];
     expect(tables.some((table) => Object.hasOwn(table, code))).toBe(true);
   });
 
   test('is the only reason for a sentence: none is left over', () => {
-    expect(Object.keys(otherRefusals).filter((code) => !codes.includes(code))).toEqual([]);
+    expect(Object.keys(sentences).filter((code) => !codes.includes(code))).toEqual([]);
   });
 });
 
-describe.each(Object.keys(otherRefusals))('the sentence for %s', (code) => {
+describe.each(Object.keys(sentences))('the sentence for %s', (code) => {
   const full = words.refusal({ ...facts, code });
   const bare = words.refusal({ code });
 
@@ -135,6 +144,8 @@ test('a code that nobody foresaw is still answered, and says that the work is sa
 describe('what a sentence must tell', () => {
   test.each([
     ['which cell and what may stand there', 'cell-not-allowed', ['front_axle', 'nutted', 'bolted']],
+    ['between which numbers it lies', 'cell-out-of-bounds', ['front_axle', '350 to 300 mm']],
+    ['what it does not go with', 'cells-at-odds', ['front_axle', '“nutted” under rear_axle']],
     ['on which line it stood first', 'frame-number-twice', ['line 2', 'bolted']],
     ['which bead seats a print may mean', 'tyre-size-ambiguous', ['622 and 584 mm', '37-622']],
     ['both ends of an empty window', 'inflation-window-empty', ['350 kPa', '300 kPa']],
@@ -145,6 +156,8 @@ describe('what a sentence must tell', () => {
       ['Entry 12', 'Nothing was changed'],
     ],
     ['where a copy was changed, by its part', 'copy-digest-wrong', ['plans']],
+    ['what is wrong with a record in a file', 'record-log-damaged', ['Entry 12', 'Nothing of']],
+    ['which part of a record was changed', 'record-part-changed', ['a picture']],
   ])('%s', (_, code, parts) => {
     const sentence = words.refusal({ ...facts, code });
     for (const part of parts) expect(sentence).toContain(part);

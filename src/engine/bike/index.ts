@@ -3,6 +3,7 @@
 export { type Bike, bikeSchema } from './bike.schema';
 export { type BikeFacts, factsOf, questions } from './bike-facts';
 export { areAtOdds, type Contradiction, contradictionsIn, type Feature } from './contradictions';
+export { checkEntry, type EntryBounds, type EntryOutOfBounds, entryBounds } from './entry-bounds';
 export {
   type Axle,
   assists,

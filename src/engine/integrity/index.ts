@@ -1,6 +1,7 @@
 /** integrity: the log as a hash graph that shows any change: canonical JSON, digests, entries, order, verification. */
 
 export { canonicalJson, deepestNesting, digestOf, digestOfBytes } from './canonical-json';
+export { type DamageKind, damageKinds, kindOfDamage } from './damage';
 export {
   type ClaimedTime,
   type Entry,
@@ -21,9 +22,29 @@ export {
   type Placed,
 } from './log-order';
 export {
+  besideHeads,
+  type LogStanding,
+  logStandings,
+  type MergedLog,
+  mergeLogs,
+  pastOf,
+  standingOfLog,
+} from './log-pasts';
+export { type Inclusion, isIncluded, type MerkleTree, merkleTree } from './merkle';
+export type { SealBroken } from './seal-fault';
+export {
+  isUnderDigest,
+  type RecordEnd,
+  type RecordProof,
+  type ShopDigest,
+  shopDigest,
+} from './shop-digest';
+export {
   type EntryPlace,
   type ExpectedLog,
   type LogDamaged,
+  type SignatureFinding,
+  signatureFindings,
   verifyLog,
   type WholeLog,
 } from './verify-log';

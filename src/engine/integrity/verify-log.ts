@@ -6,13 +6,21 @@ import { type Entry, idFromContent } from './entry';
 import { entrySchema } from './entry.schema';
 import { type GraphFault, graphFault } from './graph-fault';
 import { comparePlaces, headsOf, orderLog } from './log-order';
+import { type SealBroken, sealFault } from './seal-fault';
 
 /** What the verifier was told from elsewhere, for example by a signature or a sheet. */
 export interface ExpectedLog {
   readonly job?: string;
   /** The exact heads. Without them a log cut off at its end cannot be told from a shorter one. */
   readonly heads?: readonly string[];
+  /** The entries claim to stand in log order, each once, as they do in a file. */
+  readonly inOrder?: boolean;
+  /** What was found of each signature, by the entry it stands in: keys are not the engine's to use. */
+  readonly signatures?: ReadonlyMap<string, SignatureFinding>;
 }
+
+export const signatureFindings = ['good', 'signer-unknown', 'signature-wrong'] as const;
+export type SignatureFinding = (typeof signatureFindings)[number];
 
 export interface WholeLog {
   readonly heads: readonly string[];
@@ -24,7 +32,8 @@ export interface WholeLog {
 /**
  * Verifies entries in any order, with duplicates. The first damaged entry is named: first one whose shape or content is
  * wrong (in the order given for a broken shape, in log order for a changed content), then, among entries that are each
- * intact, the first that does not fit the others; last, what the expected heads show.
+ * intact, the first that does not fit the others, that was written after the seal and is no amendment, whose signature
+ * does not hold, or that stands elsewhere than it claims; last, what the expected heads show.
  */
 export function verifyLog(
   entries: readonly unknown[],
@@ -36,7 +45,11 @@ export function verifyLog(
   const changed = firstChanged(given);
   if (changed) return changed;
   const log = orderLog(given);
-  const fault = graphFault(log, expected.job ?? usualJob(log));
+  const fault =
+    graphFault(log, expected.job ?? usualJob(log)) ??
+    sealFault(log) ??
+    signatureFault(log, expected.signatures) ??
+    (expected.inOrder ? orderFault(given, log) : undefined);
   if (fault) return refuse(fault);
   const heads = headsOf(log);
   return (
@@ -48,6 +61,9 @@ export type LogDamaged =
   | { readonly code: 'entry-malformed'; readonly index: number }
   | ({ readonly code: 'entry-changed'; readonly contentId: string } & EntryPlace)
   | GraphFault
+  | SealBroken
+  | ({ readonly code: 'signer-unknown' | 'signature-wrong'; readonly by: string } & EntryPlace)
+  | ({ readonly code: 'entry-out-of-order' } & EntryPlace)
   | { readonly code: 'head-missing'; readonly head: string }
   | { readonly code: 'head-unexpected'; readonly head: string };
 
@@ -73,6 +89,24 @@ function usualJob(log: readonly Entry[]): string {
   for (const { job } of log) countByJob.set(job, (countByJob.get(job) ?? 0) + 1);
   const [usual] = [...countByJob].sort(([, a], [, b]) => b - a);
   return usual?.[0] ?? '';
+}
+
+function signatureFault(
+  log: readonly Entry[],
+  signatures: ExpectedLog['signatures'] = new Map(),
+): LogDamaged | undefined {
+  for (const { id, device, seq, by } of log) {
+    const code = signatures.get(id) ?? 'good';
+    if (code !== 'good') return { code, id, device, seq, by };
+  }
+  return undefined;
+}
+
+function orderFault(given: readonly Entry[], log: readonly Entry[]): LogDamaged | undefined {
+  const astray = given.find(({ id }, place) => id !== log[place]?.id);
+  if (astray === undefined) return undefined;
+  const { id, device, seq } = astray;
+  return { code: 'entry-out-of-order', id, device, seq };
 }
 
 function headsFault(

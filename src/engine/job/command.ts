@@ -95,6 +95,8 @@ export type Asked =
   | ({ readonly kind: 'raise-finding'; readonly at?: string } & NewFinding)
   | { readonly kind: 'close-finding'; readonly finding: string; readonly how: string }
   | { readonly kind: 'allow-finding'; readonly finding: string; readonly reason: string }
+  /** A second pair of eyes on a joint that somebody who is still learning has tightened. */
+  | { readonly kind: 'confirm-joint'; readonly joint: string }
   | { readonly kind: 'hold-job'; readonly for: HoldReason; readonly note: string }
   | { readonly kind: 'resume-job' }
   | { readonly kind: 'sign-built'; readonly signing: Signing }

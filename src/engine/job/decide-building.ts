@@ -9,6 +9,7 @@ import type { JobEvent, PassMade } from './event.schema';
 import { measureEvent, missingMeasures } from './measuring';
 import { judgeReadings } from './pass-readings';
 import type { JobRefusal } from './refusal';
+import { isLearner, unconfirmedJoints } from './second-eyes';
 import type { JobState } from './state';
 import { standingOfStep, stepById, stepOfJoint } from './status';
 import { nextPass, withFigure } from './tightening';
@@ -19,7 +20,8 @@ type BuildCommands =
   | 'set-step-aside'
   | 'enter-figure'
   | 'make-pass'
-  | 'take-measure';
+  | 'take-measure'
+  | 'confirm-joint';
 
 type Answer = Result<readonly JobEvent[], JobRefusal>;
 
@@ -66,6 +68,13 @@ export const buildDeciders: Deciders<BuildCommands> = {
     if (!entered.ok) return entered;
     const made = makePass(command, withFigure(state, joint, figure), step);
     return made.ok ? ok([...entered.value, ...made.value]) : made;
+  },
+
+  'confirm-joint': ({ joint }, state) => {
+    const tightened = state.joints[joint]?.tightened;
+    if (tightened === undefined || !unconfirmedJoints(state).includes(joint))
+      return refuse({ code: 'joint-needs-no-second-eyes', joint });
+    return ok([{ kind: 'joint-confirmed', v: 1, joint, tightened: tightened.entry }]);
   },
 
   'take-measure': ({ at, measure, value }, state) => {
@@ -161,6 +170,7 @@ function makePass(
     setPoint,
     onScale,
     ...(read.value.length > 0 && { readings: [...read.value] }),
+    ...(isLearner(stamp.roles) && { byLearner: true }),
   };
   if (asked < of) return ok([{ kind: 'pass-made', v: 1, ...made }]);
   const finished = finishStep(state, step, {});

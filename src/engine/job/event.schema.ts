@@ -58,6 +58,8 @@ export const passSchema = z.object({
   onScale: z.number(),
   /** In the order in which they were taken; absent where nobody read a wrench. */
   readings: z.optional(z.array(readingTakenSchema)),
+  /** Made by somebody who was an apprentice and nothing else on that day. */
+  byLearner: z.optional(z.literal(true)),
 });
 
 export const tightenedSchema = z.extend(passSchema, {
@@ -91,6 +93,13 @@ export const eventSchema = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('figure-entered'), v: z.literal(1), joint: id, figure: figureSchema }),
   z.extend(passSchema, { kind: z.literal('pass-made'), v: z.literal(1) }),
   z.extend(tightenedSchema, { kind: z.literal('joint-tightened'), v: z.literal(1) }),
+  z.object({
+    kind: z.literal('joint-confirmed'),
+    v: z.literal(1),
+    joint: id,
+    /** The entry that tightened it: what is done to the joint later is not confirmed. */
+    tightened: digest,
+  }),
   z.object({
     kind: z.literal('measure-taken'),
     v: z.literal(1),

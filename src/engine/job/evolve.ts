@@ -95,11 +95,18 @@ const evolvers: Evolvers = {
             ],
             stale: false,
             tightened: { ...tightened, ...mark },
+            confirmed: undefined,
           },
         },
       },
       mark,
     );
+  },
+  'joint-confirmed': (state, { joint, tightened }, mark) => {
+    const held = state.joints[joint];
+    // Tightened again meanwhile, on another tablet: what was looked at is no longer there.
+    if (held?.tightened?.entry !== tightened) return state;
+    return { ...state, joints: { ...state.joints, [joint]: { ...held, confirmed: mark } } };
   },
   'measure-taken': takeMeasure,
   'point-looked-at': (state, { point, verdict, note }, mark) => ({
@@ -196,12 +203,12 @@ function takeMeasure(
 ): JobState {
   const isWork =
     stepById(state, at) !== undefined && standingSignature(state, 'built') === undefined;
+  const key = `${at}.${measure}`;
+  // Taken anew it comes last: the keys tell in which order values were taken.
+  const { [key]: _, ...others } = state.measures;
   const measured = {
     ...(isWork ? withBuilder(state, mark) : state),
-    measures: {
-      ...state.measures,
-      [`${at}.${measure}`]: { ...mark, value, unit, judged, stale: false },
-    },
+    measures: { ...others, [key]: { ...mark, value, unit, judged, stale: false } },
   };
   if (judged !== 'outside' || state.steps[at]?.standing !== 'done') return measured;
   const reason = `${value} ${unit}`;

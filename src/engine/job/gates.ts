@@ -4,6 +4,7 @@ import type { Severity } from '../inspection';
 import type { PlanStep } from '../plan';
 import type { Asked, Command, CommandKind, Stamp } from './command';
 import type { HoldReason, PartState } from './event.schema';
+import { isLearner, unconfirmedJoints } from './second-eyes';
 import type { JobState } from './state';
 import {
   blockingFindings,
@@ -57,6 +58,13 @@ export type Gate =
   | { readonly code: 'already-signed-as-checked' }
   | { readonly code: 'builder-cannot-check'; readonly person: string }
   | { readonly code: 'apprentice-cannot-check'; readonly person: string }
+  /** By id: tightened by somebody still learning, and not yet looked at by a mechanic or supervisor. */
+  | { readonly code: 'joints-unconfirmed'; readonly joints: readonly string[] }
+  | {
+      readonly code: 'cannot-confirm-joint';
+      readonly person: string;
+      readonly because: 'still-learning' | 'own-work';
+    }
   | { readonly code: 'supervisor-only' };
 
 /** Every gate that is closed for a command, the most telling first; none means it may be done. */
@@ -71,6 +79,8 @@ export function gatesFor(state: JobState, command: Command): readonly Gate[] {
       return pointGates(state, command.point);
     case 'allow-finding':
       return command.stamp.roles.includes('supervisor') ? [] : [{ code: 'supervisor-only' }];
+    case 'confirm-joint':
+      return confirmingGates(state, command.joint, command.stamp);
     case 'sign-built':
       return builtGates(state);
     case 'sign-checked':
@@ -150,10 +160,12 @@ function workGates(state: JobState): readonly Gate[] {
   const contents = uncheckedContents(state);
   const steps = unfinishedSteps(state).map(({ id }) => id);
   const points = unsettledPoints(state).map(({ id }) => id);
+  const joints = unconfirmedJoints(state);
   return [
     ...(contents.length > 0 ? [{ code: 'contents-unchecked', parts: contents } as const] : []),
     ...(steps.length > 0 ? [{ code: 'steps-unfinished', steps } as const] : []),
     ...(points.length > 0 ? [{ code: 'points-unsettled', points } as const] : []),
+    ...(joints.length > 0 ? [{ code: 'joints-unconfirmed', joints } as const] : []),
     ...findingGates(state),
   ];
 }
@@ -189,9 +201,16 @@ type Checker = Pick<Stamp, 'by' | 'roles'>;
 /** The builder cannot be the second checker of the same job, nor can somebody who is still learning. */
 function checkerGates(state: JobState, { by, roles }: Checker): readonly Gate[] {
   if (state.builders.includes(by)) return [{ code: 'builder-cannot-check', person: by }];
-  if (!roles.includes('mechanic') && !roles.includes('supervisor'))
-    return [{ code: 'apprentice-cannot-check', person: by }];
+  if (isLearner(roles)) return [{ code: 'apprentice-cannot-check', person: by }];
   return standingSignature(state, 'built') === undefined ? [{ code: 'not-signed-as-built' }] : [];
+}
+
+/** Why this person may not confirm this joint: still learning themselves, or their own work. */
+function confirmingGates(state: JobState, joint: string, { by, roles }: Checker): readonly Gate[] {
+  const code = 'cannot-confirm-joint';
+  if (isLearner(roles)) return [{ code, person: by, because: 'still-learning' }];
+  const isOwn = state.joints[joint]?.tightened?.by === by;
+  return isOwn ? [{ code, person: by, because: 'own-work' }] : [];
 }
 
 function handOverGates(state: JobState): readonly Gate[] {

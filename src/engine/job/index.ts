@@ -30,9 +30,11 @@ export {
   type WrenchUsed,
 } from './event.schema';
 export { evolve } from './evolve';
+export { isFarFromUsual } from './far-figure';
 export { type FreezingInput, freezePlan } from './freeze-plan';
 export { type Gate, gatesFor, isStepOpen, openSteps, stepGates, uncheckedContents } from './gates';
 export { type JobPlan, jobPlanSchema } from './job-plan.schema';
+export { type LatestMeasure, latestMeasure } from './latest-measure';
 export { measuresAt, missingMeasures } from './measuring';
 export {
   type BoltReading,
@@ -44,6 +46,7 @@ export {
 export { recordCode } from './record-code';
 export type { JobRefusal } from './refusal';
 export { planNamedIn, replay, withPlan } from './replay';
+export { isLearner, unconfirmedJoints } from './second-eyes';
 export {
   type Disturbance,
   emptyJob,

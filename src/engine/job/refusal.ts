@@ -15,6 +15,7 @@ export type JobRefusal =
   | { readonly code: 'part-unknown'; readonly part: string }
   | { readonly code: 'step-unknown'; readonly step: string }
   | { readonly code: 'point-unknown'; readonly point: string }
+  | { readonly code: 'joint-needs-no-second-eyes'; readonly joint: string }
   | { readonly code: 'point-needs-value'; readonly point: string }
   | { readonly code: 'finding-unknown'; readonly finding: string }
   | { readonly code: 'finding-already-closed'; readonly finding: string }

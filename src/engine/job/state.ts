@@ -39,6 +39,8 @@ export interface JointMark {
   /** Passes made since the joint was last loosened. */
   readonly passes: readonly (PassMade & Mark)[];
   readonly tightened?: (Tightened & Mark) | undefined;
+  /** Who looked at it when somebody still learning had tightened it. */
+  readonly confirmed?: Mark | undefined;
   readonly stale: boolean;
 }
 
@@ -92,7 +94,7 @@ export interface JobState {
   readonly contents: Readonly<Record<string, PartMark>>;
   readonly steps: Readonly<Record<string, StepMark>>;
   readonly joints: Readonly<Record<string, JointMark>>;
-  /** By `${step or point}.${measure}`. */
+  /** By `${step or point}.${measure}`, in the order in which they were last taken. */
   readonly measures: Readonly<Record<string, MeasureMark>>;
   readonly points: Readonly<Record<string, PointMark>>;
   readonly findings: readonly Finding[];

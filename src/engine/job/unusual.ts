@@ -1,6 +1,8 @@
 /** What is unusual about a build: what the second checker should look at first. */
 
 import type { Severity } from '../inspection';
+import type { Figure } from '../torque';
+import { isFarFromUsual } from './far-figure';
 import { lastOfEachBolt } from './pass-readings';
 import type { JobState } from './state';
 import { stepById, stepsOf } from './status';
@@ -11,6 +13,12 @@ export type Unusual =
       readonly step: string;
       readonly joint: string;
       readonly acceptedBy: string;
+    }
+  | {
+      readonly code: 'unusual-figure-far';
+      readonly step: string;
+      readonly joint: string;
+      readonly figure: Pick<Figure, 'min' | 'max' | 'target'>;
     }
   | {
       readonly code: 'unusual-reopened';
@@ -39,6 +47,13 @@ export type Unusual =
       readonly above: readonly number[];
     }
   | {
+      readonly code: 'unusual-learner-joint';
+      readonly joint: string;
+      readonly by: string;
+      /** Who looked at it; nobody yet while the build is not signed. */
+      readonly confirmedBy?: string | undefined;
+    }
+  | {
       readonly code: 'unusual-point-adjusted';
       readonly point: string;
       readonly note?: string | undefined;
@@ -50,6 +65,8 @@ export type Unusual =
       readonly text: string;
       readonly closed?: string | undefined;
       readonly allowed?: string | undefined;
+      /** The supervisor who let the bike go with it. */
+      readonly allowedBy?: string | undefined;
     }
   | { readonly code: 'unusual-carton'; readonly damage: string };
 
@@ -57,6 +74,8 @@ export function unusualIn(state: JobState): readonly Unusual[] {
   return [
     ...findings(state),
     ...usualRanges(state),
+    ...farFigures(state),
+    ...learnersJoints(state),
     ...redone(state),
     ...adjusted(state),
     ...damagedParts(state),
@@ -76,6 +95,7 @@ function findings(state: JobState): readonly Unusual[] {
     text,
     closed: closed?.how,
     allowed: allowed?.reason,
+    allowedBy: allowed?.by,
   }));
 }
 
@@ -89,6 +109,33 @@ function usualRanges(state: JobState): readonly Unusual[] {
         step: id,
         joint: joint.id,
         acceptedBy: source.acceptedBy ?? '',
+      } as const,
+    ];
+  });
+}
+
+function farFigures(state: JobState): readonly Unusual[] {
+  return stepsOf(state).flatMap((step) => {
+    const figure = step.joint && state.joints[step.joint.id]?.tightened?.figure;
+    if (step.joint === undefined || !isFarFromUsual(step, figure)) return [];
+    const { min, max, target } = figure ?? {};
+    const limits = { ...(min && { min }), ...(max && { max }), ...(target && { target }) };
+    return [{ code: 'unusual-figure-far', step: step.id, joint: step.joint.id, figure: limits }];
+  });
+}
+
+/** Class A joints that somebody still learning has tightened, and who confirmed each. */
+function learnersJoints(state: JobState): readonly Unusual[] {
+  return stepsOf(state).flatMap(({ joint }) => {
+    const mark = joint && state.joints[joint.id];
+    if (joint?.risk !== 'A' || mark?.tightened?.byLearner !== true) return [];
+    const { tightened, confirmed } = mark;
+    return [
+      {
+        code: 'unusual-learner-joint',
+        joint: joint.id,
+        by: tightened.by,
+        confirmedBy: confirmed?.by,
       } as const,
     ];
   });

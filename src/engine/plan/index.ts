@@ -87,6 +87,12 @@ export { shopEffort } from './shop-effort';
 export { type LookedAt, type PlanFault, planFaults } from './soundness';
 export { staleAfter } from './stale-after';
 export { predecessorsOf } from './step-order';
+export {
+  type TyreEntryFault,
+  type TyreEntryRefusal,
+  type TyrePressureUnlikely,
+  tyreEntryFaults,
+} from './tyre-entry';
 export { countingVersions, nextVersion, orderVersions } from './version-order';
 export { type Changes, changesIn } from './work-changes';
 export { type LimitRefusal, workedMeasure } from './worked-limit';

@@ -18,6 +18,12 @@ import type { PlanMeasure } from './plan.schema';
 
 export type Wheel = 'front' | 'rear';
 
+/** What a wheel's description says of its tyre and rim. */
+export type TyreAndRim = Pick<
+  Bike[Wheel],
+  'tyre' | 'tyrePressure' | 'rimMaxKpa' | 'rimInnerWidth' | 'hookless'
+>;
+
 /**
  * The window of one wheel in kPa (gauge) and where to aim in it with no rider known. Without a known maximum the limit
  * holds no number and says where to read it. Refuses a size or pressure marking that is not understood (with the
@@ -25,7 +31,7 @@ export type Wheel = 'front' | 'rear';
  */
 export function tyreLimit(
   wheel: Wheel,
-  fitted: Bike[Wheel],
+  fitted: TyreAndRim,
 ): Result<Pick<PlanMeasure, 'limit' | 'suggested'>, TyreLimitRefusal> {
   const tyre = tyreOf(wheel, fitted);
   if (!tyre.ok) return tyre;
@@ -96,7 +102,7 @@ const ceilingSources = {
 } as const satisfies Record<InflationWindow['limitedBy'], string>;
 
 /** The pressure written down for the wheel goes before one printed beside the size. */
-function tyreOf(wheel: Wheel, fitted: Bike[Wheel]): Result<Tyre, TyreLimitRefusal> {
+function tyreOf(wheel: Wheel, fitted: TyreAndRim): Result<Tyre, TyreLimitRefusal> {
   const size = parseTyreMarking(fitted.tyre);
   if (!size.ok) {
     return refuse({

@@ -1,5 +1,6 @@
 /** sheet: the printed hand-over page, as data. */
 
+export { type FindingsInOrder, type FoundOnBike, findingsInOrder } from './findings-in-order';
 export {
   type Sheet,
   type SheetFinding,

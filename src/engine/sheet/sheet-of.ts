@@ -6,6 +6,7 @@ import { type ClaimedTime, digestOf } from '../integrity';
 import {
   type JobState,
   lastOfEachBolt,
+  latestMeasure,
   type Meaning,
   pointById,
   pointsOf,
@@ -42,6 +43,8 @@ export interface SheetJoint {
   readonly adapter?: string | undefined;
   /** What the wrench showed at each bolt, on its own scale, where it was read; the last reading of each. */
   readonly readings?: readonly SheetReading[];
+  /** Where an apprentice tightened it: who did, and who looked at it after them. */
+  readonly secondEyes?: { readonly by: string; readonly confirmedBy?: string | undefined };
 }
 
 export interface SheetReading {
@@ -57,6 +60,7 @@ export interface SheetFinding {
   readonly allowed?: { readonly by: string; readonly reason: string } | undefined;
 }
 
+/** What a step measures, with the value taken last, there or on the walk. */
 export interface SheetMeasure {
   readonly step: string;
   readonly measure: string;
@@ -130,7 +134,7 @@ export function sheetOf(input: SheetInput): Sheet | undefined {
       front: pressureOf(state, 'front'),
       rear: pressureOf(state, 'rear'),
     },
-    joints: listed.flatMap((step) => jointRow(state, step)),
+    joints: listed.flatMap((step) => jointRow(input, step)),
     otherJoints: tightened.length - listed.length,
     measures: measureRows(state),
     steps: Object.values(state.steps).filter(({ standing }) => standing === 'done').length,
@@ -164,8 +168,8 @@ function isListed(state: JobState, { joint }: PlanStep): boolean {
   return joint.risk === 'A' || state.joints[joint.id]?.tightened?.figure.source.kind === 'usual';
 }
 
-function jointRow(state: JobState, { joint }: PlanStep): readonly SheetJoint[] {
-  const tightened = joint && state.joints[joint.id]?.tightened;
+function jointRow({ state, nameOf }: SheetInput, { joint }: PlanStep): readonly SheetJoint[] {
+  const { tightened, confirmed } = (joint && state.joints[joint.id]) ?? {};
   if (joint === undefined || tightened === undefined) return [];
   const { figure, onScale, wrench, adapter, readings } = tightened;
   const { name, bolts, thread } = joint;
@@ -180,6 +184,13 @@ function jointRow(state: JobState, { joint }: PlanStep): readonly SheetJoint[] {
       wrench: wrench.id,
       adapter: adapter?.name,
       ...(readings && { readings: readingsOnScale(tightened) }),
+      ...(joint.risk === 'A' &&
+        tightened.byLearner && {
+          secondEyes: {
+            by: nameOf(tightened.by),
+            confirmedBy: confirmed && nameOf(confirmed.by),
+          },
+        }),
     },
   ];
 }
@@ -192,29 +203,20 @@ function readingsOnScale(tightened: Tightened): readonly SheetReading[] {
     .map(({ bolt, value, judged }) => ({ bolt, onScale: value * (onScale / setPoint), judged }));
 }
 
-/** The pressure of a wheel as it was set: the catalogue has one step for each tyre. */
+/** The pressure of a wheel as it was gauged last: the catalogue has one step for each tyre. */
 function pressureOf(state: JobState, wheel: 'front' | 'rear'): number | undefined {
   const step = stepById(state, `${wheel}-tyre-pressure`);
   const measure = step?.measures.find(({ unit }) => unit === 'kPa');
-  return step && measure && state.measures[`${step.id}.${measure.id}`]?.value;
+  return measure && latestMeasure(state, measure.id)?.value;
 }
 
 function measureRows(state: JobState): readonly SheetMeasure[] {
   return stepsOf(state).flatMap((step) =>
     step.measures.flatMap(({ id, name, unit, limit }) => {
-      const mark = state.measures[`${step.id}.${id}`];
+      const mark = latestMeasure(state, id);
       if (mark === undefined) return [];
-      return [
-        {
-          step: step.id,
-          measure: id,
-          name,
-          value: mark.value,
-          unit,
-          min: limit.min,
-          max: limit.max,
-        },
-      ];
+      const { min, max } = limit;
+      return [{ step: step.id, measure: id, name, value: mark.value, unit, min, max }];
     }),
   );
 }

@@ -51,8 +51,8 @@ export function BoxForm() {
   };
   const scanned = useEffectEvent((code: string) => void scan(code));
   useEffect(() => app.onCode((code) => scanned(code)), [app]);
-  const wrong = (place: string, sentence: string = words.goodsIn.needed) =>
-    complaints > 0 && !reading.ok && reading.wrong.has(place) ? sentence : undefined;
+  const wrong = (place: string) =>
+    complaints > 0 && !reading.ok ? reading.wrong.get(place) : undefined;
 
   const photograph = async (file: File | undefined) => {
     if (file === undefined) return;
@@ -96,8 +96,9 @@ export function BoxForm() {
           onChange={(kind) => setDraft(withKind(draft, kind))}
           options={bikeKinds.map((value) => ({
             value,
-            label: words.goodsIn.answers[value] ?? value.replaceAll('-', ' '),
+            label: words.goodsIn.answerText(value),
           }))}
+          error={wrong('kind')}
         />
         <TextField
           label={words.goodsIn.make}
@@ -123,9 +124,7 @@ export function BoxForm() {
           autoCapitalize="characters"
           maxLength={30}
           error={
-            isKnown && draft.frameNumber !== ''
-              ? words.goodsIn.frameTaken
-              : wrong('frameNumber', words.goodsIn.frameShape)
+            isKnown && draft.frameNumber !== '' ? words.goodsIn.frameTaken : wrong('frameNumber')
           }
         />
         <TextField

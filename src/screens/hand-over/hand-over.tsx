@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import { useLocation } from 'wouter';
+import { useStore } from 'zustand';
 import {
   type Gate,
   gatesFor,
@@ -15,20 +16,24 @@ import { words } from '../../words';
 import { useApp, useHands, useNames } from '../app-context';
 import { JobFrame } from '../job-frame';
 import { JobHead } from '../job-head';
-import { ActionBar, Checks, Notice, Page, TextField } from '../parts';
+import { ActionBar, Checks, Notice, Page, TextField, Working } from '../parts';
 import { PinDialog } from '../pin-dialog';
 import { routes } from '../routes';
 import type { ShownJob } from '../use-job';
+import { FoundOnBike } from './found-on-bike';
 import styles from './hand-over.module.css';
+import { useHandOverDraft } from './hand-over-draft';
 import { SignaturePad } from './signature-pad';
 
 export function HandOver({ job }: { readonly job: string }) {
+  // Before its drafts are read, what is typed could not stand beside what was.
+  const isLoaded = useStore(useApp().session, ({ loaded }) => loaded);
   return (
     <JobFrame job={job}>
       {(shown) => (
         <>
           <JobHead state={shown.open.state} />
-          <HandOverOf shown={shown} />
+          {isLoaded ? <HandOverOf shown={shown} /> : <Working>{words.app.opening}</Working>}
         </>
       )}
     </JobFrame>
@@ -44,10 +49,12 @@ function HandOverOf({ shown }: { readonly shown: ShownJob }) {
   const { state, job, busy } = shown.open;
   const names = useNames(state.plan);
   const topics = topicsToTell(state) as readonly Topic[]; // the engine names only its own topics
-  const [name, setName] = useState('');
-  const [contact, setContact] = useState('');
-  const [told, tell] = useState<readonly Topic[]>([]);
-  const [firstCheck, setFirstCheck] = useState(daysAfter(app.clock.today(), firstCheckAfterDays));
+  const { draft, change, forget } = useHandOverDraft(
+    job,
+    topics,
+    daysAfter(app.clock.today(), firstCheckAfterDays),
+  );
+  const { name, contact, told, firstCheck } = draft;
   const [strokes, setStrokes] = useState('');
   const [isAsking, ask] = useState(false);
   const gates = closedGates(state);
@@ -101,18 +108,19 @@ function HandOverOf({ shown }: { readonly shown: ShownJob }) {
       ))}
       <div className={styles.columns}>
         <div className={styles.column}>
+          <FoundOnBike state={state} />
           <Checks
             label={words.handOver.tell}
             options={topics.map((topic) => ({ value: topic, label: tellText(topic, state.plan) }))}
             values={told}
-            onChange={tell}
+            onChange={(ticked) => change({ told: ticked })}
           />
         </div>
         <div className={styles.column}>
           <TextField
             label={words.handOver.customer}
             value={name}
-            onChange={setName}
+            onChange={(typed) => change({ name: typed })}
             autoCapitalize="words"
             maxLength={80}
           />
@@ -120,7 +128,7 @@ function HandOverOf({ shown }: { readonly shown: ShownJob }) {
             label={words.handOver.contact}
             hint={words.handOver.privacy}
             value={contact}
-            onChange={setContact}
+            onChange={(typed) => change({ contact: typed })}
             maxLength={80}
           />
           <TextField
@@ -128,7 +136,7 @@ function HandOverOf({ shown }: { readonly shown: ShownJob }) {
             hint={words.handOver.firstCheckHint}
             type="date"
             value={firstCheck}
-            onChange={setFirstCheck}
+            onChange={(typed) => change({ firstCheck: typed })}
           />
           <SignaturePad onStrokes={setStrokes} />
         </div>
@@ -145,6 +153,7 @@ function HandOverOf({ shown }: { readonly shown: ShownJob }) {
             };
             const done = await app.handOver({ job, pin, customer, told, firstCheck, strokes });
             if (!done.ok) return words.refusal({ ...done.refusal }, names);
+            forget();
             go(routes.record(job));
             return undefined;
           }}

@@ -16,6 +16,7 @@ export {
   TextField,
   type TextFieldProps,
 } from './field';
+export { FilePicker, type FilePickerProps } from './file-picker';
 export { Notice, type NoticeProps } from './notice';
 export { NumberPad, type NumberPadProps } from './number-pad';
 export { Page, type PageProps } from './page';

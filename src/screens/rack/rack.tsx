@@ -28,6 +28,11 @@ export function Rack() {
       <TextField label={words.rack.search} type="search" value={text} onChange={setText} />
       {!loaded && <Working>{words.app.opening}</Working>}
       {loaded && open.length === 0 && <Empty action={takeIn}>{words.rack.empty}</Empty>}
+      {loaded && rows.length === 0 && (
+        <p className={styles.gone}>
+          <Link href={routes.takeIn}>{words.rack.restore}</Link>
+        </p>
+      )}
       {loaded && open.length > 0 && shown.length === 0 && <Empty>{words.rack.noneFound}</Empty>}
       {groupsOf(shown, today).map(({ heading, jobs }) => (
         <section key={heading} className={styles.group}>

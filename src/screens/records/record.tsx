@@ -8,10 +8,12 @@ import { words } from '../../words';
 import { useApp, useNames } from '../app-context';
 import { SomebodyFirst } from '../hands';
 import { JobFrame } from '../job-frame';
-import { Button, Dialog, Notice, Page, TextField, Working } from '../parts';
+import { Button, Dialog, Notice, Page, TextField } from '../parts';
 import type { ShownJob } from '../use-job';
 import { RecordLog } from './record-log';
 import styles from './records.module.css';
+import { SaveRecord } from './save-record';
+import { Unaltered } from './unaltered';
 
 export function Record({ job }: { readonly job: string }) {
   return <JobFrame job={job}>{(shown) => <RecordOf shown={shown} />}</JobFrame>;
@@ -53,10 +55,11 @@ function RecordOf({ shown }: { readonly shown: ShownJob }) {
         <Button pressed={showsLog} onPress={() => showLog(!showsLog)}>
           {words.records.showLog}
         </Button>
+        <SaveRecord job={job} name={`${sheet.bike.frameNumber}-${sheet.record}`} />
         <Unaltered key={heads.join()} job={job} />
       </div>
       <SheetPage sheet={sheet} names={names} code={code} drawn={drawn} />
-      {showsLog && <RecordLog entries={entries} names={names} />}
+      {showsLog && <RecordLog entries={entries} state={state} names={names} />}
       {isErasing && (
         <EraseDialog
           digest={state.handedOver?.customer ?? ''}
@@ -66,32 +69,6 @@ function RecordOf({ shown }: { readonly shown: ShownJob }) {
       )}
       {isAmending && <AmendDialog shown={shown} onClose={() => amend(false)} />}
     </main>
-  );
-}
-
-/** Checked anew from the disk each time the record is opened. */
-function Unaltered({ job }: { readonly job: string }) {
-  const app = useApp();
-  const [answer, setAnswer] = useState<{ readonly isGood: boolean; readonly text: string }>();
-  useEffect(() => {
-    void app
-      .checkLog(job)
-      .then((checked) =>
-        setAnswer(
-          checked.ok
-            ? { isGood: true, text: words.records.checked(checked.value.count) }
-            : { isGood: false, text: words.refusal({ ...checked.refusal }) },
-        ),
-      );
-  }, [app, job]);
-  if (answer === undefined) return <Working>{words.records.checking}</Working>;
-  return (
-    <Notice as={answer.isGood ? 'status' : 'alert'}>
-      <p>
-        <strong>{answer.isGood ? words.records.unaltered : words.records.altered}</strong>{' '}
-        {answer.text}
-      </p>
-    </Notice>
   );
 }
 

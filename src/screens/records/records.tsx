@@ -1,17 +1,19 @@
 /** Records of bikes handed over: found by frame number or record code. */
 
 import { useState } from 'react';
-import { Link } from 'wouter';
+import { Link, useLocation } from 'wouter';
 import { useStore } from 'zustand';
 import { recordCode } from '../../engine/job';
 import { words } from '../../words';
+import { fileWords } from '../../words/file-words';
 import { useApp } from '../app-context';
-import { Empty, Page, TextField, Working } from '../parts';
+import { Button, Empty, Page, TextField, Working } from '../parts';
 import { routes } from '../routes';
 import styles from './records.module.css';
 
 export function Records() {
   const { rows, loaded } = useStore(useApp().rack);
+  const [, go] = useLocation();
   const [text, setText] = useState('');
   const gone = rows.filter(({ status }) => status === 'handed-over');
   const wanted = plain(text);
@@ -22,7 +24,10 @@ export function Records() {
       plain(make + model).includes(wanted),
   );
   return (
-    <Page title={words.records.title}>
+    <Page
+      title={words.records.title}
+      beside={<Button onPress={() => go(routes.verify)}>{fileWords.verify.link}</Button>}
+    >
       <TextField
         label={words.records.search}
         type="search"
@@ -43,7 +48,7 @@ export function Records() {
               </span>
               <span>{words.records.handedOver(words.date(handedOverAt))}</span>
               <span>
-                {words.records.code} {recordCode(job)}
+                {words.records.code} <span className={styles.code}>{recordCode(job)}</span>
               </span>
             </Link>
           </li>

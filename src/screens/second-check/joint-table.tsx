@@ -30,11 +30,14 @@ export function JointTable({ state }: { readonly state: JobState }) {
             {rows.map(({ joint, tightened }) => (
               <tr key={joint.id}>
                 <th scope="row">{joint.name}</th>
-                <td>{words.writing.range(tightened.figure)}</td>
+                <td className={styles.figure}>{words.writing.range(tightened.figure)}</td>
                 <td>{words.source(tightened.figure.source, names)}</td>
                 <td>
-                  {words.writing.figure(tightened.onScale, 2)} {tightened.wrench.unit},{' '}
-                  {tightened.wrench.id}
+                  {words.writing.quantity(
+                    words.writing.figure(tightened.onScale, 2),
+                    tightened.wrench.unit,
+                  )}
+                  , {tightened.wrench.id}
                 </td>
                 <td>{names.person(tightened.by)}</td>
               </tr>

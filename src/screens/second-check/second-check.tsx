@@ -22,7 +22,9 @@ import { routes } from '../routes';
 import type { ShownJob } from '../use-job';
 import { JointTable } from './joint-table';
 import styles from './second-check.module.css';
+import { SecondEyes } from './second-eyes';
 import { SendBackDialog } from './send-back-dialog';
+import { ValueTable } from './value-table';
 
 export function SecondCheck({ job }: { readonly job: string }) {
   return (
@@ -61,6 +63,7 @@ function SignScreen({ shown }: { readonly shown: ShownJob }) {
         <Signed state={state} />
         <Unusual state={state} />
         <JointTable state={state} />
+        <ValueTable state={state} />
       </Page>
     );
   return (
@@ -95,8 +98,10 @@ function SignScreen({ shown }: { readonly shown: ShownJob }) {
         </Notice>
       ))}
       {isChecking && <Signed state={state} />}
+      <SecondEyes job={job} state={state} />
       <Unusual state={state} />
       <JointTable state={state} />
+      <ValueTable state={state} />
       {asking === 'hands' && <HandsDialog onClose={() => ask(undefined)} />}
       {asking === 'send-back' && <SendBackDialog shown={shown} onClose={() => ask(undefined)} />}
       {asking === 'pin' && hands !== undefined && (

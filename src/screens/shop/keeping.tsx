@@ -1,10 +1,10 @@
-/** Where the book is kept, whether the browser promised to keep it, and how to take a copy. */
+/** Where the book is kept, and whether the browser promised to keep it. */
 
-import { useState } from 'react';
 import { useStore } from 'zustand';
 import { words } from '../../words';
 import { useApp } from '../app-context';
-import { Button, Notice } from '../parts';
+import { Button } from '../parts';
+import { sizeText } from '../size-text';
 import styles from './shop.module.css';
 
 const answers = {
@@ -17,27 +17,17 @@ export function Keeping() {
   const app = useApp();
   const { answer, used, allowed } = useStore(app.durability);
   const { offered, installed } = useStore(app.install);
-  const [said, say] = useState<string>();
-  const copy = async () => {
-    say(words.shop.copying);
-    const saved = await app.saveCopy();
-    say(saved.ok ? words.shop.copied : words.refusal({ ...saved.refusal }));
-  };
   return (
     <section className={styles.keeping}>
       <h2>{words.shop.keeping}</h2>
       <p>{words.shop.keepingText}</p>
       <p>
         {answers[answer]}{' '}
-        {used !== undefined && allowed !== undefined && words.shop.used(size(used), size(allowed))}
+        {used !== undefined &&
+          allowed !== undefined &&
+          words.shop.used(sizeText(used), sizeText(allowed))}
       </p>
-      {said !== undefined && (
-        <Notice as="status">
-          <p>{said}</p>
-        </Notice>
-      )}
       <div className={styles.buttons}>
-        <Button onPress={() => void copy()}>{words.shop.copy}</Button>
         {answer !== 'kept' && (
           <Button onPress={() => void app.askToKeep()}>{words.shop.ask}</Button>
         )}
@@ -48,11 +38,4 @@ export function Keeping() {
       {installed && <p>{words.shop.installed}</p>}
     </section>
   );
-}
-
-function size(bytes: number): string {
-  const mega = bytes / 1_000_000;
-  return mega >= 1000
-    ? `${words.writing.figure(mega / 1000)} GB`
-    : `${words.writing.figure(mega)} MB`;
 }

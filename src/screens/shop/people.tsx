@@ -4,9 +4,11 @@ import { useState } from 'react';
 import { useStore } from 'zustand';
 import { type Role, roles } from '../../engine/job';
 import type { Person } from '../../state';
-import { words } from '../../words';
+import { peopleLabels, words } from '../../words';
 import { useApp } from '../app-context';
 import { Button, Checks, Dialog, Empty, Notice, NumberPad, TextField } from '../parts';
+import { NewPin } from './new-pin';
+import { PersonHistory } from './person-history';
 import styles from './shop.module.css';
 
 export function People() {
@@ -32,6 +34,7 @@ export function People() {
 function PersonRow({ person }: { readonly person: Person }) {
   const app = useApp();
   const { id, name, active, demoPin } = person;
+  const [asking, ask] = useState<'new-pin' | 'history'>();
   return (
     <li className={styles.person}>
       <strong>{name}</strong>
@@ -40,11 +43,26 @@ function PersonRow({ person }: { readonly person: Person }) {
         {!active && ` · ${words.shop.left}`}
       </span>
       <span>{demoPin !== undefined && words.sign.demoPin(demoPin)}</span>
-      {active && (
-        <Button label={`${words.shop.retire}: ${name}`} onPress={() => void app.retirePerson(id)}>
-          {words.shop.retire}
+      <div className={styles.buttons}>
+        <Button label={peopleLabels.historyOf(name)} onPress={() => ask('history')}>
+          {peopleLabels.history}
         </Button>
-      )}
+        {active && (
+          <>
+            <Button label={peopleLabels.newPinTitle(name)} onPress={() => ask('new-pin')}>
+              {peopleLabels.newPin}
+            </Button>
+            <Button
+              label={`${words.shop.retire}: ${name}`}
+              onPress={() => void app.retirePerson(id)}
+            >
+              {words.shop.retire}
+            </Button>
+          </>
+        )}
+      </div>
+      {asking === 'history' && <PersonHistory person={person} onClose={() => ask(undefined)} />}
+      {asking === 'new-pin' && <NewPin person={person} onClose={() => ask(undefined)} />}
     </li>
   );
 }

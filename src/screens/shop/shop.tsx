@@ -2,11 +2,13 @@
 
 import { useStore } from 'zustand';
 import { pressureUnits } from '../../engine/units';
-import { themes } from '../../state';
-import { words } from '../../words';
+import { lockMinutes, themes } from '../../state';
+import { peopleLabels, words } from '../../words';
 import { useApp } from '../app-context';
 import { Choice, Page, TextField } from '../parts';
+import { Backup } from './backup';
 import { Keeping } from './keeping';
+import { KeysKept } from './keys-kept';
 import { OwnShop } from './own-shop';
 import { People } from './people';
 
@@ -20,7 +22,9 @@ export function Shop() {
           <p>{words.shop.demoText}</p>
         </section>
       )}
+      <KeysKept />
       <People />
+      <Backup />
       <Keeping />
       <Tablet />
       <OwnShop />
@@ -46,6 +50,23 @@ function Tablet() {
         value={preferences.pressureUnit}
         onChange={(pressureUnit) => prefer({ pressureUnit })}
         options={pressureUnits.map((value) => ({ value, label: value }))}
+      />
+      <Choice
+        label={peopleLabels.lock}
+        value={`${preferences.lockAfter}`}
+        onChange={(text) =>
+          prefer({ lockAfter: lockMinutes.find((minutes) => `${minutes}` === text) ?? 0 })
+        }
+        options={lockMinutes.map((minutes) => ({
+          value: `${minutes}` as const,
+          label: peopleLabels.lockTexts[`${minutes}`],
+        }))}
+      />
+      <Choice
+        label={peopleLabels.askPin}
+        value={preferences.askPin ? 'yes' : 'no'}
+        onChange={(answer) => prefer({ askPin: answer === 'yes' })}
+        options={(['no', 'yes'] as const).map((value) => ({ value, label: peopleLabels[value] }))}
       />
       <TextField
         label={words.shop.stand}

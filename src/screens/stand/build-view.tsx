@@ -2,12 +2,12 @@
 
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import { stepById, stepGates, stepsOf, whatNow } from '../../engine/job';
+import { stepById, stepsOf, whatNow } from '../../engine/job';
 import { words } from '../../words';
-import { useNames } from '../app-context';
-import { ActionBar, Notice, Page } from '../parts';
+import { ActionBar, Page } from '../parts';
 import { routes } from '../routes';
 import type { ShownJob } from '../use-job';
+import { Blocked } from './blocked';
 import { Contents } from './contents';
 import { StepScreen } from './step-screen';
 import { ZoneList } from './zone-list';
@@ -15,7 +15,6 @@ import { ZoneList } from './zone-list';
 export function BuildView({ shown }: { readonly shown: ShownJob }) {
   const { state, job } = shown.open;
   const [, go] = useLocation();
-  const names = useNames(state.plan);
   const [chosen, choose] = useState<string>();
   const [atContents, showContents] = useState(false);
   const now = whatNow(state);
@@ -35,32 +34,7 @@ export function BuildView({ shown }: { readonly shown: ShownJob }) {
       />
     );
   if (now.what === 'blocked')
-    return (
-      <Page
-        title={words.stand.blocked}
-        bar={
-          <ActionBar
-            aside={[{ label: words.app.rack, onPress: () => go(routes.rack) }]}
-            action={{ label: words.stand.missingContents, onPress: () => showContents(true) }}
-          />
-        }
-      >
-        {stepsOf(state)
-          .filter(
-            ({ id }) => stepGates(state, id).length > 0 && state.steps[id]?.standing !== 'done',
-          )
-          .map(({ id, title }) => (
-            <Notice key={id}>
-              <p>
-                <strong>{title}</strong>
-              </p>
-              {stepGates(state, id).map((gate) => (
-                <p key={gate.code}>{words.refusal(gate, names)}</p>
-              ))}
-            </Notice>
-          ))}
-      </Page>
-    );
+    return <Blocked shown={shown} onChoose={choose} onContents={() => showContents(true)} />;
   return (
     <Page
       title={words.stand.finished}

@@ -1,13 +1,13 @@
 /** The figure as printed on the part, on its own pad; or from a document; or, by name, a usual range. */
 
 import { useState } from 'react';
+import { isFarFromUsual } from '../../engine/job';
 import type { PlanStep } from '../../engine/plan';
 import type { Figure } from '../../engine/torque';
 import { newtonMetres, parseTorqueMarking, writeTorqueMarking } from '../../engine/units';
 import { words } from '../../words';
 import { useHands } from '../app-context';
 import { Button, Choice, Dialog, Notice, NumberPad, TextField } from '../parts';
-import { isFarFromUsual } from './far-figure';
 import styles from './figure-dialog.module.css';
 import type { Tightening } from './use-tightening';
 

@@ -8,7 +8,7 @@ import type { PlanMeasure, PlanStep } from '../../engine/plan';
 import type { PressureUnit } from '../../engine/units';
 import { words } from '../../words';
 import { useApp } from '../app-context';
-import { keptValue, limitOf, limitText, shownLimit, shownUnit, shownValue } from '../measure-units';
+import { keptValue, limitText, shownLimit, shownUnit, shownValue } from '../measure-units';
 import { Button, Notice, NumberPad } from '../parts';
 import type { ShownJob } from '../use-job';
 import { ReadyValues, ValueDialog } from '../value-dialog';
@@ -88,9 +88,11 @@ export function useMeasures(
             onPress: () => startTyping(true),
           }
         : {
-            label: words.stand.recordValue(
-              value === '' ? '' : `${value} ${shownUnit(measure, preferred)}`,
-            ),
+            label: isOnPad
+              ? words.stand.recordValue(
+                  value === '' ? '' : `${value} ${shownUnit(measure, preferred)}`,
+                )
+              : words.stand.gaugeShows(`${value} ${shownUnit(measure, preferred)}`),
             detail: value === '' ? measure.name : following,
             disabled: value === '' || !Number.isFinite(Number(value)),
             onPress: () => void record(value),
@@ -180,7 +182,8 @@ function outsideText(
   preferred: PressureUnit,
 ): string | undefined {
   if (measure === undefined) return undefined;
-  const { range } = limitOf(measure, preferred);
-  const shown = `${shownValue(value, measure, preferred)} ${shownUnit(measure, preferred)}`;
-  return words.stand.outside(shown, range);
+  const written = (one: number) =>
+    words.writing.quantity(shownValue(one, measure, preferred), shownUnit(measure, preferred));
+  const missed = words.writing.missedLimit(value, measure.limit, written);
+  return missed && words.stand.outside(missed);
 }

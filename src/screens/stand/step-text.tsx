@@ -26,7 +26,12 @@ export function StepText({
           <p>{caution}</p>
         </Notice>
       ))}
-      <Facts facts={factsOf(step, tightening, names)} />
+      <Facts
+        facts={[
+          ...leverSide(step, tightening.shown.open.state),
+          ...factsOf(step, tightening, names),
+        ]}
+      />
       {step.joint !== undefined && (
         <Notice>
           <p>{words.torque.asCaution}</p>
@@ -50,6 +55,14 @@ export function StepText({
     </>
   );
 }
+
+/** Which lever works the front brake is the law's or the market's to say, and the step's to check. */
+function leverSide({ id }: PlanStep, { plan }: JobState) {
+  if (id !== leverSidesStep || plan === undefined) return [];
+  return [{ label: words.stand.leverSide, value: words.stand.leverSides[plan.frontBrakeLever] }];
+}
+
+const leverSidesStep = 'lever-sides';
 
 function factsOf(step: PlanStep, { wrenchText }: Tightening, names: Names) {
   const { joint, parts, preparation, tools, wayRound, right } = step;

@@ -1,13 +1,12 @@
 /** The number to set, the largest thing on the screen, and the order of the bolts beside it. */
 
 import { BoltOrder } from '../../drawing';
-import { layoutOf } from '../../engine/job';
+import { isFarFromUsual, layoutOf } from '../../engine/job';
 import type { PlanStep } from '../../engine/plan';
 import type { Figure } from '../../engine/torque';
 import { words } from '../../words';
 import { useNames } from '../app-context';
 import { Button, Notice } from '../parts';
-import { isFarFromUsual } from './far-figure';
 import { FigureDialog } from './figure-dialog';
 import { ReadingNote } from './reading-note';
 import styles from './torque-panel.module.css';
@@ -48,6 +47,8 @@ export function TorquePanel({ step, tightening }: TorquePanelProps) {
                 wrench.wrench.id,
                 scaleText(wrench.plan.onScale, wrench.wrench.increment),
               )}{' '}
+              {tightening.adapter !== undefined &&
+                `${words.torque.held(tightening.adapter.name, tightening.adapter.angle)} `}
               {passText(tightening)}
               {'; '}
               {next.pass.kind === 'rising' && next.pass.about !== undefined

@@ -29,6 +29,8 @@ export interface Tightening {
   readonly wrench: RankedWrench | undefined;
   readonly adapters: readonly NamedAdapter[];
   readonly adapter: NamedAdapter | undefined;
+  /** By adapter, the wrench on which its grip was measured: on another one the lever is another. */
+  readonly madeFor: Readonly<Record<string, string>>;
   readonly isStale: boolean;
   readonly figureText: string | undefined;
   readonly wrenchText: string | undefined;
@@ -63,8 +65,11 @@ export function useTightening(shown: ShownJob, step: PlanStep): Tightening {
   const wrenches = tools.flatMap((tool) =>
     tool.kind === 'wrench' && tool.wrench.condition !== 'retired' ? [tool.wrench] : [],
   );
+  const madeFor = Object.fromEntries(tools.flatMap(madeForOf));
+  const only = adapter && madeFor[adapter.id];
+  const fitting = wrenches.filter(({ id }) => only === undefined || id === only);
   const ranked =
-    figure === undefined ? [] : rankWrenches(figure, wrenches, app.clock.today(), adapter);
+    figure === undefined ? [] : rankWrenches(figure, fitting, app.clock.today(), adapter);
   const chosen = ranked.find((one) => one.wrench.id === taken?.wrench) ?? ranked[0];
   const wrench = chosen?.plan === undefined && taken === undefined ? undefined : chosen;
 
@@ -141,6 +146,7 @@ export function useTightening(shown: ShownJob, step: PlanStep): Tightening {
     wrench,
     adapters,
     adapter,
+    madeFor,
     isStale: open.state.steps[step.id]?.standing === 'stale',
     figureText: figure && `${writeTorqueMarking(figure)}, ${words.source(figure.source, names)}`,
     wrenchText: wrench && wrenchText(wrench, adapter),
@@ -156,6 +162,10 @@ function adapterOf(tool: Tool): readonly NamedAdapter[] {
   return tool.kind === 'adapter' && tool.retired !== true
     ? [{ ...tool.adapter, id: tool.id, name: tool.name }]
     : [];
+}
+
+function madeForOf(tool: Tool): readonly (readonly [string, string])[] {
+  return tool.kind === 'adapter' && tool.wrench !== undefined ? [[tool.id, tool.wrench]] : [];
 }
 
 function wrenchText({ wrench }: RankedWrench, adapter: NamedAdapter | undefined): string {

@@ -15,7 +15,7 @@ export interface WrenchDialogProps {
 }
 
 export function WrenchDialog({ tightening, onBoard }: WrenchDialogProps) {
-  const { ranked, adapters, wrench, show, take } = tightening;
+  const { ranked, adapters, madeFor, wrench, show, take } = tightening;
   const [adapter, setAdapter] = useState(tightening.adapter?.id ?? 'none');
   const close = () => show(undefined);
   return (
@@ -36,7 +36,10 @@ export function WrenchDialog({ tightening, onBoard }: WrenchDialogProps) {
           }}
           options={[
             { value: 'none', label: words.torque.noAdapter },
-            ...adapters.map(({ id, name }) => ({ value: id, label: name })),
+            ...adapters.map(({ id, name }) => ({
+              value: id,
+              label: madeFor[id] === undefined ? name : words.torque.madeFor(name, madeFor[id]),
+            })),
           ]}
         />
       )}

@@ -2,7 +2,7 @@
 
 import { Link } from 'wouter';
 import { writeTorqueMarking } from '../../engine/units';
-import type { BikeInDoubt, JointInDoubt } from '../../state';
+import type { BikeInDoubt, CalledBack, JointInDoubt } from '../../state';
 import { words } from '../../words';
 import { boardWords } from '../../words/board-words';
 import { useNames } from '../app-context';
@@ -16,7 +16,6 @@ export interface BikeRowProps {
 }
 
 export function BikeRow({ bike, onCall }: BikeRowProps) {
-  const { person } = useNames(undefined);
   const { reachBack } = boardWords;
   const { frameNumber, make, model, customer, handedOverAt, calledBack } = bike;
   const isGone = bike.status === 'handed-over';
@@ -36,15 +35,8 @@ export function BikeRow({ bike, onCall }: BikeRowProps) {
               ? reachBack.noCustomer
               : [customer.name, customer.contact].filter(Boolean).join(', '))}
         </p>
-        {calledBack.map(({ by, at, text }) => (
-          <p key={`${at.claimed} ${text}`}>
-            <strong>
-              {reachBack.calledBack(
-                person(by),
-                `${words.date(at.claimed)}, ${words.time(at.claimed)}`,
-              )}
-            </strong>
-          </p>
+        {calledBack.map((note) => (
+          <CalledBackNote key={`${note.at.claimed} ${note.text}`} note={note} />
         ))}
       </div>
       <Joints joints={bike.joints} />
@@ -63,6 +55,20 @@ export function BikeRow({ bike, onCall }: BikeRowProps) {
         </Button>
       </div>
     </li>
+  );
+}
+
+/** Who called it back and when, and what was agreed with whoever rides it. */
+function CalledBackNote({ note: { by, at, how, text } }: { readonly note: CalledBack }) {
+  const { person } = useNames(undefined);
+  const { reachBack } = boardWords;
+  const when = `${words.date(at.claimed)}, ${words.time(at.claimed)}`;
+  const isCalled = how === 'record-amended';
+  return (
+    <p>
+      <strong>{(isCalled ? reachBack.calledBack : reachBack.reopenedBy)(person(by), when)}</strong>
+      {isCalled && ` ${reachBack.agreed(reachBack.agreedIn(text))}`}
+    </p>
   );
 }
 

@@ -14,7 +14,7 @@ import {
   pointIn,
   type Way,
 } from './calibration-draft';
-import { percentText } from './wrench-standing';
+import { deviationText } from './wrench-standing';
 
 export interface CalibrationPointsProps {
   readonly title: string;
@@ -113,6 +113,6 @@ function verdictText(draft: DraftPoint, way: Way, { result }: Judged): string {
   const judged = result?.points.find(
     ({ at, deviation }) => at === point.at && deviation === point.deviation,
   );
-  if (judged === undefined) return percentText(point.deviation);
-  return `${percentText(point.deviation)}, ${judged.within ? verdict.inside : verdict.outside}`;
+  if (judged === undefined) return deviationText(point.deviation);
+  return deviationText(point.deviation, judged.within ? verdict.inside : verdict.outside);
 }

@@ -5,7 +5,7 @@ import type { ToolNote } from '../../state';
 import { words } from '../../words';
 import { boardWords } from '../../words/board-words';
 import styles from './wrench-page.module.css';
-import { percentText } from './wrench-standing';
+import { deviationText } from './wrench-standing';
 
 type Points = Extract<ToolNote, { readonly kind: 'calibrated' }>['found'];
 
@@ -42,7 +42,7 @@ export function PointsTable({ title, points, wrench }: PointsTableProps) {
               <th scope="row">
                 {writing.figure(at, 2)} {wrench.unit}
               </th>
-              <td>{percentText(deviation)}</td>
+              <td>{deviationText(deviation)}</td>
               {isUnsure && (
                 <td>
                   {uncertainty === undefined ? '' : `± ${writing.figure(uncertainty * 100, 2)} %`}

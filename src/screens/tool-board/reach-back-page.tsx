@@ -197,12 +197,13 @@ function DealtWith({
     <section className={styles.section}>
       <h2>{reachBack.dealtWith}</h2>
       <ul className={styles.notes}>
-        {notes.map(({ job, by, at, how, joints }) => {
+        {notes.map(({ job, by, at, how, joints, text }) => {
           const frame = rack.find((row) => row.job === job)?.frameNumber ?? job;
           const line = how === 'record-amended' ? reachBack.dealtWithLine : reachBack.reopenedLine;
           return (
             <li key={`${job} ${at.claimed} ${joints.join()}`}>
-              {line(frame, person(by), words.date(at.claimed))}
+              {line(frame, person(by), `${words.date(at.claimed)}, ${words.time(at.claimed)}`)}
+              {how === 'record-amended' && ` ${reachBack.agreed(reachBack.agreedIn(text))}`}
             </li>
           );
         })}

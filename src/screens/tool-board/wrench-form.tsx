@@ -1,55 +1,35 @@
 /** One wrench as it is: its scale and its class. A new one also says when it was last calibrated. */
 
 import { useState } from 'react';
-import {
-  type Wrench,
-  type WrenchKind,
-  type WrenchType,
-  wrenchClasses,
-  wrenchClassTable,
-  wrenchKinds,
-  wrenchSchema,
-} from '../../engine/torque';
-import { type TorqueUnit, torqueUnits } from '../../engine/units';
+import { type Wrench, wrenchClasses, wrenchClassTable, wrenchKinds } from '../../engine/torque';
+import { torqueUnits } from '../../engine/units';
 import { words } from '../../words';
 import { boardWords } from '../../words/board-words';
 import { useApp } from '../app-context';
 import { Button, Dialog, Notice, Pick, TextField } from '../parts';
-import { numberIn } from './number-in';
 import styles from './tool-board.module.css';
+import { readWrench, type WrenchDraft, type WrenchFaults, wrenchDraft } from './wrench-draft';
 
 export interface WrenchFormProps {
   readonly wrench?: Wrench;
   readonly onClose: () => void;
 }
 
-interface Draft {
-  readonly id: string;
-  readonly name: string;
-  readonly kind: WrenchKind;
-  readonly type: WrenchType;
-  readonly class: Wrench['class'];
-  readonly lowest: string;
-  readonly highest: string;
-  readonly increment: string;
-  readonly unit: TorqueUnit;
-  readonly calibratedOn: string;
-  readonly dueOn: string;
-  readonly operations: string;
-}
-
 export function WrenchForm({ wrench, onClose }: WrenchFormProps) {
   const app = useApp();
-  const [draft, setDraft] = useState(() => draftOf(wrench, app.clock.today()));
+  const [draft, setDraft] = useState(() => wrenchDraft(wrench));
+  const [shouldComplain, complain] = useState(false);
   const [problem, setProblem] = useState<string>();
-  const change = (part: Partial<Draft>) => setDraft({ ...draft, ...part });
+  const change = (part: Partial<WrenchDraft>) => setDraft({ ...draft, ...part });
+  const reading = readWrench(draft, app.clock.today(), wrench === undefined);
+  const faults = shouldComplain && !reading.ok ? reading.faults : {};
   const save = async () => {
-    const parsed = wrenchSchema.safeParse(wrenchIn(draft));
-    if (!parsed.success) return setProblem(boardWords.toolBoard.wrong);
-    const { id, name, type, lowest, highest, increment, unit } = parsed.data;
-    const described = { name, kind: draft.kind, type, class: parsed.data.class };
+    complain(true);
+    if (!reading.ok) return setProblem(undefined);
+    const { id, name, type, lowest, highest, increment, unit } = reading.wrench;
+    const described = { name, kind: draft.kind, type, class: reading.wrench.class };
     const saved = await (wrench === undefined
-      ? app.addTool({ kind: 'wrench', wrench: parsed.data })
+      ? app.addTool({ kind: 'wrench', wrench: reading.wrench })
       : app.describeWrench(id, { ...described, lowest, highest, increment, unit }));
     if (!saved.ok) return setProblem(words.refusal({ ...saved.refusal }));
     onClose();
@@ -66,29 +46,57 @@ export function WrenchForm({ wrench, onClose }: WrenchFormProps) {
         </Button>
       }
     >
-      {problem !== undefined && (
+      {(problem ?? wrongFields(faults)) !== undefined && (
         <Notice as="alert">
-          <p>{problem}</p>
+          <p>{problem ?? wrongFields(faults)}</p>
         </Notice>
       )}
       <div className={styles.fields}>
-        <Description draft={draft} isNew={wrench === undefined} onChange={change} />
-        {wrench === undefined && <LastCalibration draft={draft} onChange={change} />}
+        <Description draft={draft} faults={faults} isNew={wrench === undefined} onChange={change} />
+        {wrench === undefined && (
+          <LastCalibration draft={draft} faults={faults} onChange={change} />
+        )}
       </div>
     </Dialog>
   );
 }
 
-interface PartProps {
-  readonly draft: Draft;
-  readonly onChange: (part: Partial<Draft>) => void;
+/** Names the fields, because a long form hides them below its edge. */
+function wrongFields(faults: WrenchFaults): string | undefined {
+  const { toolBoard } = boardWords;
+  const labels = {
+    id: toolBoard.name,
+    name: toolBoard.description,
+    kind: toolBoard.kind,
+    type: toolBoard.type,
+    class: toolBoard.class,
+    lowest: toolBoard.lowest,
+    highest: toolBoard.highest,
+    increment: toolBoard.increment,
+    unit: toolBoard.unit,
+    calibratedOn: toolBoard.calibrated,
+    dueOn: toolBoard.due,
+    operations: toolBoard.operationsSoFar,
+  } as const satisfies Record<keyof WrenchDraft, string>;
+  const wrong = (Object.keys(labels) as (keyof WrenchDraft)[]) // the labels name every field
+    .filter((field) => faults[field] !== undefined)
+    .map((field) => `“${labels[field]}”`);
+  return wrong.length === 0 ? undefined : toolBoard.wrong(wrong);
 }
 
-function Description({ draft, isNew, onChange }: PartProps & { readonly isNew: boolean }) {
+interface PartProps {
+  readonly draft: WrenchDraft;
+  /** Empty until somebody has tried to save it. */
+  readonly faults: WrenchFaults;
+  readonly onChange: (part: Partial<WrenchDraft>) => void;
+}
+
+function Description({ draft, faults, isNew, onChange }: PartProps & { readonly isNew: boolean }) {
   const { toolBoard } = boardWords;
   const text = (part: 'id' | 'name' | 'lowest' | 'highest' | 'increment') => ({
     value: draft[part],
     onChange: (value: string) => onChange({ [part]: value }),
+    error: faults[part],
   });
   return (
     <>
@@ -121,6 +129,7 @@ function Description({ draft, isNew, onChange }: PartProps & { readonly isNew: b
         label={toolBoard.class}
         value={draft.class}
         onChange={(value) => onChange({ class: value })}
+        error={faults.class}
         options={wrenchClasses
           .filter((value) => wrenchClassTable[draft.type][value] !== undefined)
           .map((value) => ({ value, label: value }))}
@@ -138,7 +147,7 @@ function Description({ draft, isNew, onChange }: PartProps & { readonly isNew: b
   );
 }
 
-function LastCalibration({ draft, onChange }: PartProps) {
+function LastCalibration({ draft, faults, onChange }: PartProps) {
   const { toolBoard } = boardWords;
   return (
     <>
@@ -147,52 +156,25 @@ function LastCalibration({ draft, onChange }: PartProps) {
         type="date"
         value={draft.calibratedOn}
         onChange={(calibratedOn) => onChange({ calibratedOn })}
+        hint={toolBoard.calibratedHint}
+        error={faults.calibratedOn}
+        required
       />
       <TextField
         label={toolBoard.due}
         type="date"
         value={draft.dueOn}
         onChange={(dueOn) => onChange({ dueOn })}
+        error={faults.dueOn}
+        required
       />
       <TextField
         label={toolBoard.operationsSoFar}
         inputMode="numeric"
         value={draft.operations}
         onChange={(operations) => onChange({ operations })}
+        error={faults.operations}
       />
     </>
   );
-}
-
-function draftOf(wrench: Wrench | undefined, today: string): Draft {
-  return {
-    id: wrench?.id ?? '',
-    name: wrench?.name ?? '',
-    kind: wrench?.kind ?? 'click',
-    type: wrench?.type ?? 'II',
-    class: wrench?.class ?? 'A',
-    lowest: String(wrench?.lowest ?? ''),
-    highest: String(wrench?.highest ?? ''),
-    increment: String(wrench?.increment ?? ''),
-    unit: wrench?.unit ?? 'N·m',
-    calibratedOn: wrench?.calibratedOn ?? today,
-    dueOn: wrench?.dueOn ?? '',
-    operations: '0',
-  };
-}
-
-/** Names go into addresses and records: letters, digits and hyphens. */
-const usableName = /^[\p{L}\p{N}-]+$/u;
-
-function wrenchIn({ operations, lowest, highest, increment, id, name, ...rest }: Draft) {
-  return {
-    ...rest,
-    id: usableName.test(id.trim()) ? id.trim() : '',
-    name: name.trim(),
-    lowest: numberIn(lowest),
-    highest: numberIn(highest),
-    increment: numberIn(increment),
-    operations: numberIn(operations),
-    condition: 'in service',
-  };
 }

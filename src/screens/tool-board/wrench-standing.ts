@@ -58,7 +58,17 @@ export function toleranceText(wrench: Wrench): string {
     : boardWords.toolBoard.byCertificate(percent(permissibleDeviation(wrench)));
 }
 
-export function percentText(fraction: number): string {
+/**
+ * The deviation as a number, the verdict on it where there is one, and what it does to a bolt. Signed as
+ * (indicated − true) / true, after ISO 6789-1.
+ */
+export function deviationText(fraction: number, verdict?: string): string {
+  const percent = percentText(fraction);
+  const said = verdict === undefined ? percent : `${percent}, ${verdict}`;
+  return percent === '0 %' ? said : `${said}: ${boardWords.toolBoard.boltsEnd(fraction)}`;
+}
+
+function percentText(fraction: number): string {
   const percent = words.writing.figure(Math.abs(fraction) * 100, 2);
   if (Number(percent) === 0) return '0 %';
   return `${fraction < 0 ? '−' : '+'}${percent} %`;

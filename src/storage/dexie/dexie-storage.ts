@@ -28,6 +28,7 @@ export function createDexieStorage(name = 'standbook'): Storage {
       return kept.ok ? ok(writes.length) : kept;
     },
     row: (job) => demand(() => database.jobs.get(job)),
+    rows: () => demand(() => database.jobs.toArray()),
     log: (job) =>
       demand(() =>
         database.transaction('r', jobTables(database), async () => await heldLog(database, job)),
@@ -62,10 +63,15 @@ export function createDexieStorage(name = 'standbook'): Storage {
     keys: createDexieShelf(connection, database.keys),
     holdings: () => readHoldings(connection),
     takeIn: (holdings) => takeInHoldings(connection, holdings),
-    async eraseEverything() {
+    async eraseEverything({ settings = [], keys = [], people = [] } = {}) {
       await demand(() =>
         committed(database, database.tables, () =>
-          Promise.all(database.tables.map((table) => table.clear())),
+          Promise.all([
+            ...database.tables.map((table) => table.clear()),
+            database.settings.bulkPut(settings),
+            database.keys.bulkPut(keys),
+            database.people.bulkPut(people),
+          ]),
         ),
       );
     },

@@ -32,13 +32,14 @@ export async function heldLog(
 
 /** Starts every put of a change; the transaction is aborted when one of them fails. */
 export function putJob(database: Database, write: JobWrite, isNew: boolean): PromiseLike<unknown> {
-  const { entries, row, plan, blobs, customer } = write;
+  const { entries, row, plan, blobs, customer, customers } = write;
   return Promise.all([
     database.entries.bulkAdd(entries),
     isNew ? database.jobs.add(row) : database.jobs.put(row),
     plan && database.plans.put(plan),
     blobs && database.blobs.bulkPut(blobs.map(blobRow)),
     customer && database.customers.put(customer),
+    customers && database.customers.bulkPut(customers),
   ]);
 }
 

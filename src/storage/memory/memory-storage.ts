@@ -47,14 +47,15 @@ export function createMemoryStorage(): Storage {
     return plan === undefined ? { entries } : { entries, plan };
   }
 
-  function keep({ entries, row, plan, blobs, customer }: JobWrite): void {
+  function keep({ entries, row, plan, blobs, customer, customers: named = [] }: JobWrite): void {
     entriesByJob.set(row.job, [...(entriesByJob.get(row.job) ?? []), ...entries]);
     rows.rowsById.set(row.job, row);
     if (plan) plansByDigest.set(plan.digest, plan.plan);
     for (const blob of blobs ?? []) blobsByDigest.set(blob.digest, blob);
-    if (customer) customers.rowsById.set(customer.digest, customer);
+    const signers = customer === undefined ? named : [customer, ...named];
+    for (const each of signers) customers.rowsById.set(each.digest, each);
     rows.tell();
-    if (customer) customers.tell();
+    if (signers.length > 0) customers.tell();
   }
 
   return {
@@ -72,6 +73,7 @@ export function createMemoryStorage(): Storage {
       return ok(writes.length);
     },
     row: rows.get,
+    rows: rows.all,
     log: async (job) => logOf(job),
     watchRows: rows.watch,
     async findByFrameNumber(frameNumber) {
@@ -120,12 +122,15 @@ export function createMemoryStorage(): Storage {
       await byId.keys.putAll(holdings.keys ?? []);
       return ok(true);
     },
-    async eraseEverything() {
+    async eraseEverything({ settings = [], keys = [], people = [] } = {}) {
       for (const map of [entriesByJob, plansByDigest, blobsByDigest]) map.clear();
       for (const each of [rows, customers, ...Object.values(byId)]) {
         each.rowsById.clear();
         each.tell();
       }
+      for (const row of settings) byId.settings.rowsById.set(row.id, row);
+      for (const row of keys) byId.keys.rowsById.set(row.id, row);
+      for (const row of people) byId.people.rowsById.set(row.id, row);
     },
     onTrouble: () => () => undefined,
     close: () => undefined,

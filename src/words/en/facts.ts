@@ -2,6 +2,7 @@
 
 import type { Unusual, Waiting } from '../../engine/job';
 import type { FigureSource } from '../../engine/torque';
+import { writeTorqueMarking } from '../../engine/units';
 import type { Names } from '../names';
 import { holdNames, severities } from './terms';
 import { figure, listed, plural } from './writing';
@@ -27,20 +28,31 @@ export function waitingSentence(waiting: Waiting): string {
   }
 }
 
+/** Who let a bike go with a finding, and why. */
+export function letGoSentence(reason: string, by?: string): string {
+  return by === undefined ? `let go by a supervisor: ${reason}` : `let go by ${by}: ${reason}`;
+}
+
 export function unusualSentence(unusual: Unusual, names: Names): string {
   switch (unusual.code) {
     case 'unusual-finding': {
       const end = unusual.closed
         ? `put right: ${unusual.closed}`
         : unusual.allowed
-          ? `let go by a supervisor: ${unusual.allowed}`
+          ? letGoSentence(unusual.allowed, unusual.allowedBy && names.person(unusual.allowedBy))
           : 'open';
       return `${severities[unusual.severity]}: ${unusual.text} (${end})`;
     }
     case 'unusual-usual-range':
       return `${names.joint(unusual.joint)}: tightened to a usual range, accepted by ${names.person(unusual.acceptedBy)}`;
+    case 'unusual-figure-far':
+      return `${names.joint(unusual.joint)}: its figure, ${writeTorqueMarking(unusual.figure)}, is far from what such a joint usually takes`;
     case 'unusual-reopened':
       return `${names.step(unusual.step)}: done ${unusual.times} times${unusual.reason === '' ? '' : ` (${unusual.reason})`}`;
+    case 'unusual-learner-joint':
+      return unusual.confirmedBy === undefined
+        ? `${names.joint(unusual.joint)}: tightened by ${names.person(unusual.by)}, who is still learning; nobody has confirmed it yet`
+        : `${names.joint(unusual.joint)}: tightened by ${names.person(unusual.by)}, who is still learning; confirmed by ${names.person(unusual.confirmedBy)}`;
     case 'unusual-point-adjusted':
       return `${names.point(unusual.point)}: adjusted on the walk${unusual.note ? ` (${unusual.note})` : ''}`;
     case 'unusual-part-damaged':
@@ -59,11 +71,16 @@ export function unusualSentence(unusual: Unusual, names: Names): string {
   }
 }
 
-/** Where a torque figure comes from is part of the figure. */
+/** `N·m`, `Nm`, `N.m` or `newton metres`, as it may be printed; the end of `min max` is none. */
+const saysNewtonMetres = /(?<!\p{L})(?:n(?:ewtons?)?|н)[\s\-‐‑–·•∙⋅・.×*]*[mм]/iu;
+
+/** Where a torque figure comes from is part of the figure; a marking in another unit is said as it is printed. */
 export function sourceSentence(source: FigureSource, names: Names): string {
   switch (source.kind) {
     case 'part':
-      return 'marked on the part';
+      return saysNewtonMetres.test(source.printed)
+        ? 'marked on the part'
+        : `marked on the part: ${source.printed}`;
     case 'document':
       return source.reference;
     case 'approved':

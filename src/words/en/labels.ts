@@ -37,6 +37,7 @@ export const labels = {
     takeIn: 'Take in a box',
     search: 'Find by bike or frame number',
     empty: 'No boxes yet. Take one in, or read a delivery list.',
+    restore: 'Restore from a backup',
     noneFound: 'Nothing on the rack matches that.',
     overdue: 'Promised earlier',
     today: 'Today',
@@ -131,6 +132,18 @@ export const labels = {
     doneBy: (name: string, when: string) => `Done by ${name}, ${when}`,
     showsAgain: 'Good again',
     blocked: 'Everything left is waiting',
+    blockedHow:
+      'Put the job on hold until the part is there, or set a waiting step aside. Everything done is kept.',
+    holdDetail: 'back to the rack until it can go on',
+    look: 'Look',
+    lookAt: (title: string) => `Look at: ${title}`,
+    gaugeShows: (value: string) => `Gauge shows ${value}`,
+    leverSide: 'Front brake',
+    leverSides: {
+      left: 'on the left-hand lever where this bike is sold',
+      right: 'on the right-hand lever where this bike is sold',
+      none: 'none on this bike',
+    },
     current: 'What now',
     more: 'Why, and how it goes wrong',
     reasonSetAside: 'Why is it set aside?',
@@ -154,8 +167,7 @@ export const labels = {
     measured: 'Measured',
     limit: 'Limit',
     enterValue: 'Enter the value',
-    outside: (value: string, range: string) =>
-      `${value} is outside ${range}. Put it right and measure again.`,
+    outside: (missed: string) => `${missed}. Put it right and measure again.`,
     unlimited: 'read the limit on the part',
     measureAsk: (unit: string) => `What did you measure, in ${unit}?`,
     recordValue: (value: string) => (value === '' ? 'Record' : `Record ${value}`),
@@ -212,6 +224,11 @@ export const labels = {
     toBoard: 'Look at the tool board',
     adapter: 'Adapter',
     noAdapter: 'no adapter',
+    madeFor: (name: string, wrench: string) => `${name}, measured on wrench ${wrench}`,
+    held: (name: string, angle: number) =>
+      angle === 0
+        ? `The number holds for ${name} straight out in line.`
+        : `The number holds for ${name} at ${angle}° to the wrench.`,
     with: (name: string) => `with ${name}`,
     range: (lowest: string, highest: string, unit: string) =>
       lowest === highest ? `${lowest} ${unit}` : `${lowest}–${highest} ${unit}`,

@@ -1,6 +1,7 @@
 /** Refusals from outside the job (disk, keys, files, tyres, logs), by their codes: what is in the way, and what to do. */
 
 import { toolRefusals } from './tool-refusals';
+import { waitText } from './wait-text';
 import { figure, listed } from './writing';
 
 type Facts = Readonly<Record<string, unknown>>;
@@ -24,12 +25,21 @@ export const otherRefusals: Readonly<Record<string, (facts: Facts) => string>> =
   'job-missing': () => 'This job is not on this device.',
   'market-unknown': () =>
     'Standbook knows nothing about the place where this shop sells. Choose it again under Shop.',
+  'person-unknown': () => 'This person does not work here any more. Choose somebody else.',
+  'pin-held-already': () =>
+    'This person has a PIN on this device. A supervisor gives a new one under People.',
+  'not-a-supervisor': () => 'Only a supervisor gives a new PIN.',
   'shop-catalogue-faulty': () =>
     'The shop’s changes no longer fit the catalogue, so no job can be opened. A supervisor looks at them under Catalogue.',
   'name-missing': () => 'Write the name first.',
   'pin-not-usable': () =>
     'Choose six digits that are not all the same and do not simply count up or down.',
-  'pin-wrong': () => 'That PIN is not right. Try again.',
+  'pin-wrong': ({ seconds }) =>
+    seconds === undefined
+      ? 'That PIN is not right. Try again.'
+      : `That PIN is not right. It can be tried again in ${waitText(seconds)}.`,
+  'pin-waits': ({ seconds }) =>
+    `Too many wrong PINs: the next can be tried in ${waitText(seconds)}. The right one works then, and nothing is lost.`,
   'keys-unavailable': ({ cause }) =>
     `This browser will not keep signing keys (${text(cause)}). Leave the private window, or use another browser.`,
   'signature-wrong': () =>
@@ -64,7 +74,7 @@ function copies(): typeof otherRefusals {
 }
 
 /** What the verifier found, when the copy carries its answer. */
-function damageText(damage: unknown): string {
+export function damageText(damage: unknown): string {
   if (typeof damage !== 'object' || damage === null || !('code' in damage)) return '';
   return otherRefusals[String(damage.code)]?.({ ...damage }) ?? '';
 }
@@ -98,7 +108,21 @@ function deliveries(): typeof otherRefusals {
     'cell-not-valid': ({ column, value }) =>
       column === undefined
         ? 'What this line says does not make a bike.'
-        : `${text(column)}: “${text(value)}” cannot be on a bike.`,
+        : `${text(column)}: “${text(value)}” cannot be on a bike. ${cellShapes[text(column)] ?? 'Write it in 80 signs or fewer.'}`,
+    'cell-out-of-bounds': ({ column, value, min, max, unit = '' }) =>
+      `${text(column)}: “${text(value)}” cannot be on a bike. Write a number from ${text(min)} to ${`${text(max)} ${text(unit)}`.trim()}.`,
+    'cell-no-tyre-size': ({ column, value }) =>
+      `${text(column)}: “${text(value)}” cannot be read as a tyre. Write the size as on the side wall, for example 57-622.`,
+    'cell-no-pressure': ({ column, value }) =>
+      `${text(column)}: “${text(value)}” cannot be read as a pressure. Write the lower figure first, then the higher, then the unit, for example 40-65 psi.`,
+    'cell-pressure-unlikely': ({ column, value }) =>
+      `${text(column)}: no bicycle tyre has “${text(value)}” for its greatest pressure. Look at the figure and its unit, for example 40-65 psi or 2.5-5 bar.`,
+    'cell-tyre-too-narrow': ({ column, value }) =>
+      `${text(column)}: the tyre “${text(value)}” is no wider than rim_inner_width_mm. Look at both again.`,
+    'cell-pressure-above-rim': ({ column, value }) =>
+      `${text(column)}: “${text(value)}” begins above what the rim may hold. Look at tyre and rim again.`,
+    'cells-at-odds': ({ column, value, other, otherValue }) =>
+      `${text(column)}: no bike has “${text(value)}” together with “${text(otherValue)}” under ${text(other)}. Look at the bike and correct one of the two.`,
     'date-far-away': ({ column, value }) =>
       `${text(column)}: ${text(value)} is more than two years away. Look at the year.`,
     'gtin-check-digit': ({ column, value }) =>
@@ -109,6 +133,12 @@ function deliveries(): typeof otherRefusals {
       `${text(column)}: ${text(value)} is in the book already.`,
   };
 }
+
+/** What to write in a column whose text has a shape of its own. */
+const cellShapes: Readonly<Record<string, string>> = {
+  frame_number: 'Write three to thirty letters and digits, as stamped on the frame.',
+  gtin: 'Write the 8, 12, 13 or 14 digits under the bar code.',
+};
 
 /** Choices are never cut short: the right one may be the last. */
 function all(choices: unknown): string {
@@ -166,6 +196,12 @@ function logs(): typeof otherRefusals {
     'lamport-wrong': (facts) => `${place(facts)} does not stand where it says it was written.`,
     'own-past-unseen': (facts) =>
       `${place(facts)} was written without its own tablet’s earlier entries.`,
+    'entry-out-of-order': (facts) =>
+      `${place(facts)} does not stand in the order in which it was written.`,
+    'entry-after-seal': (facts) =>
+      `${place(facts)} was written after the bike was handed over, and is no amendment.`,
+    'signer-unknown': (facts) =>
+      `${place(facts)} is signed with a key that this tablet does not know, so it cannot say who signed.`,
     'head-missing': () => 'The end of this record is missing.',
     'head-unexpected': () => 'This record goes on further than it was signed or written down.',
   };

@@ -11,6 +11,8 @@ const causes = {
 
 type Cause = keyof typeof causes;
 
+const jointsInDoubt = 'Joints in doubt: ';
+
 export const reachBackLabels = {
   title: (id: string) => `Bikes tightened with wrench ${id}`,
   cause: (id: string, cause: Cause, on: string) => `Wrench ${id} ${causes[cause](dateText(on))}.`,
@@ -66,9 +68,16 @@ export const reachBackLabels = {
   reopenSave: 'Reopen them',
   /** What stands in the record for ever. */
   recordText: (cause: string, joints: string, said: string) =>
-    `Called back. ${cause} Joints in doubt: ${joints}. ${said}`,
+    `Called back. ${cause} ${jointsInDoubt}${joints}. ${said}`,
+  /** What was agreed, out of what stands in the record; all of it where it was written otherwise. */
+  agreedIn: (text: string) => {
+    const said = text.indexOf('. ', text.indexOf(jointsInDoubt));
+    return text.includes(jointsInDoubt) && said !== -1 ? text.slice(said + 2) : text;
+  },
   reopenReason: (cause: string) => `${cause} To be tightened anew.`,
   calledBack: (name: string, when: string) => `Called back: ${name}, ${when}.`,
+  reopenedBy: (name: string, when: string) => `Joints reopened: ${name}, ${when}.`,
+  agreed: (said: string) => `Agreed: ${said}`,
   dealtWith: 'Dealt with',
   dealtWithLine: (frame: string, name: string, when: string) =>
     `${frame}: called back by ${name}, ${when}.`,

@@ -1,15 +1,23 @@
 /** Refusals in English: what is in the way, and what to do about it. */
 
+import type { EntryOutOfBounds } from '../../engine/bike';
 import type { JobRefusal } from '../../engine/job';
-import type { PlanRefusal } from '../../engine/plan';
+import type { PlanRefusal, TyrePressureUnlikely } from '../../engine/plan';
 import type { MarkingNotUnderstood, UnitMissing } from '../../engine/units';
 import type { Names } from '../names';
 import { featureText } from './bike-places';
+import { boundsText } from './goods-in';
 import { holdNames, partStates, severities, topicNames } from './terms';
 import { dateText } from './time';
-import { figure, listed, plural, range } from './writing';
+import { figure, listed, measured, missedLimit, plural } from './writing';
 
-export type EngineRefusal = JobRefusal | PlanRefusal | MarkingNotUnderstood | UnitMissing;
+export type EngineRefusal =
+  | JobRefusal
+  | PlanRefusal
+  | EntryOutOfBounds
+  | TyrePressureUnlikely
+  | MarkingNotUnderstood
+  | UnitMissing;
 
 type Sentences<R extends { readonly code: string }> = {
   readonly [Code in R['code']]: (
@@ -56,7 +64,15 @@ export const refusals: Sentences<EngineRefusal> = {
     `${names.person(person)} worked on this bike, so someone else has to check it.`,
   'apprentice-cannot-check': ({ person }, names) =>
     `${names.person(person)} is still learning: the second check is for a mechanic or a supervisor.`,
+  'joints-unconfirmed': ({ joints }, names) =>
+    `An apprentice tightened ${listed(joints.map(names.joint))}. A mechanic or supervisor looks at ${joints.length === 1 ? 'it' : 'each'} and confirms it first.`,
+  'cannot-confirm-joint': ({ person, because }, names) =>
+    because === 'own-work'
+      ? `${names.person(person)} tightened this joint, so somebody else has to look at it.`
+      : `${names.person(person)} is still learning: a mechanic or supervisor confirms this joint.`,
   'supervisor-only': () => 'Only a supervisor may let a bike go with this. Ask one to step up.',
+  'joint-needs-no-second-eyes': () =>
+    'This joint needs no second pair of eyes now. Look at the list again.',
   'joint-unknown': () => 'This plan has no such joint.',
   'figure-missing': () => 'Enter the torque figure printed on the part first.',
   'usual-range-not-accepted': () =>
@@ -97,7 +113,7 @@ export const refusals: Sentences<EngineRefusal> = {
   'step-needs-tightening': () => 'This joint is done by tightening it: take the passes in turn.',
   'step-needs-measures': () => 'Enter what you measured first.',
   'measure-outside-limits': ({ measure, value, unit, min, max }) =>
-    `${measure}: ${figure(value)} ${unit} is outside ${range({ min, max })} ${unit}. Put it right and measure again.`,
+    `${measure}: ${missedLimit(value, { min, max }, (one) => measured(one, unit)) ?? measured(value, unit)}. Put it right and measure again.`,
   'reason-missing': () => 'Say why, in a few words.',
   'pass-out-of-turn': ({ expected }) => `Pass ${expected} comes next.`,
   'reading-impossible': ({ bolt, text }) =>
@@ -124,8 +140,13 @@ export const refusals: Sentences<EngineRefusal> = {
     `The catalogue has no steps yet for ${listed(features.map((feature) => `“${featureText(feature)}”`))}. Correct the bike’s description, or build this bike by the maker’s instructions and on paper.`,
   'tyre-not-understood': ({ wheel, marking }) =>
     `The ${wheel} tyre’s size “${marking}” cannot be read. Write it as two numbers from the side wall, for example 37-622.`,
-  'tyre-pressure-not-understood': ({ wheel, marking }) =>
-    `The ${wheel} tyre’s pressure “${marking}” cannot be read. Write it as printed, for example 40–65 psi.`,
+  'tyre-pressure-not-understood': ({ wheel, marking, cause }) =>
+    cause.code === 'unit-missing'
+      ? `The ${wheel} tyre’s pressure “${marking}” has no unit. Add it as printed: psi, bar or kPa.`
+      : `The ${wheel} tyre’s pressure “${marking}” cannot be read. Write it as printed, the lower figure first, for example 40–65 psi or max 4.5 bar.`,
+  'tyre-pressure-unlikely': ({ wheel, marking, max, least, greatest }) =>
+    `The ${wheel} tyre’s pressure “${marking}” would let it have ${figure(max / 100)} bar; tyres have at most between ${figure(least / 100)} and ${figure(greatest / 100)} bar. Look at the figure and its unit again.`,
+  'entry-out-of-bounds': (bounds) => `Write ${boundsText(bounds)}.`,
   'tyre-narrower-than-rim': ({ wheel, width, rimInner }) =>
     `The ${wheel} tyre is ${figure(width)} mm wide and its rim ${figure(rimInner)} mm inside, so the tyre cannot sit on it. Read both again, and fit a tyre and rim that suit each other.`,
   'tyre-window-empty': ({ wheel }) =>

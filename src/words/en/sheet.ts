@@ -22,6 +22,10 @@ export const sheet = {
   source: 'where the figure comes from',
   setTo: 'set to',
   wrench: 'wrench',
+  secondEyes: ({ by, confirmedBy }: { by: string; confirmedBy?: string | undefined }) =>
+    confirmedBy === undefined
+      ? `tightened by ${by}, apprentice; not yet confirmed`
+      : `tightened by ${by}, apprentice; confirmed by ${confirmedBy}`,
   read: (values: string) => `read ${values}`,
   nearEnd: (value: string) => `${value} (near its end)`,
   others: (count: number) => `and ${count} lesser joints, kept in the record`,
@@ -30,6 +34,8 @@ export const sheet = {
   points: (steps: number, points: number) => `${steps} steps done, ${points} points looked at.`,
   adjusted: (what: string) => `Put right on the way: ${what}.`,
   findings: 'For you to know',
+  letGo: 'Handed over like this',
+  found: (severity: string, text: string) => `${severity}: ${text}`,
   closed: (text: string, how: string) => `${text}; put right: ${how}`,
   allowed: (text: string, by: string, reason: string) =>
     `${text}. Handed over like this on the word of ${by}: ${reason}`,
@@ -48,6 +54,7 @@ export const sheet = {
   doubt: 'In doubt, do not ride: bring it in. The makers’ instructions come first.',
   kept: 'Kept for you',
   signatures: { built: 'built', checked: 'checked', received: 'received' },
+  electronically: 'signed electronically',
   from: (name: string) => `from ${name}`,
   erased: 'details erased on request',
   seal: (digest: string, entries: number) =>

@@ -69,8 +69,23 @@ export const toolBoard = {
   inService: 'in service',
   within: (percent: string) => `within ± ${percent} %`,
   byCertificate: (percent: string) => `within ± ${percent} % by its certificate`,
-  wrong:
-    'These values do not make a wrench: the lowest must lie below the highest, and the class must belong to the type.',
+  calibratedHint: 'As on its certificate',
+  /** Every field, because the one left out would be the one that is looked for. */
+  wrong: (fields: readonly string[]) => `Look again at ${fields.join(', ')}.`,
+  faults: {
+    id: 'Write one letter or a few: letters, digits and hyphens.',
+    name: 'Say what it is, for example click wrench 2–14 N·m.',
+    class: (type: 'I' | 'II') =>
+      `Type ${type} has no such class. Choose the one on its certificate.`,
+    positive: 'Write the value as marked on its scale, a number above nought.',
+    upsideDown: 'The highest value must not lie below the lowest.',
+    increment: 'Write the step between two marks, a number above nought.',
+    calibratedOn: 'Enter the day on its certificate.',
+    notYet: 'This day has not come yet. Enter the day on its certificate.',
+    dueOn: 'Enter the day on which it is due again.',
+    dueBefore: 'It is due after it was calibrated. Enter a later day.',
+    operations: 'Write a whole number, 0 when it comes from its calibration.',
+  },
 
   dueIn: (date: string, days: number) =>
     days === 0 ? 'Due today' : `Due ${date}, in ${plural(days, 'day')}`,
@@ -143,6 +158,9 @@ export const toolBoard = {
   uncertainty: 'Uncertainty',
   inside: 'inside',
   outside: 'outside',
+  /** What a deviation does: a wrench that shows more than is true leaves bolts looser than it says, and the other way round. */
+  boltsEnd: (deviation: number) =>
+    deviation > 0 ? 'bolts come out looser than it says' : 'bolts come out tighter than it says',
 } as const;
 
 export const calibrationLabels = {

@@ -1,5 +1,7 @@
 /** How English writes numbers, lists and plurals. */
 
+import { kilopascals, kilopascalsTo } from '../../engine/units';
+
 /** `a`, `a and b`, `a, b and c`; past five, the rest is counted. */
 export function listed(items: readonly string[]): string {
   const shown = items.length > 5 ? [...items.slice(0, 4), `${items.length - 4} more`] : items;
@@ -52,4 +54,52 @@ export function range(
   if (max !== undefined) return `at most ${figure(max, digits)}`;
   if (min !== undefined) return `at least ${figure(min, digits)}`;
   return target === undefined ? '' : figure(target, digits);
+}
+
+/** A limit in words, each end as `measured` writes it; empty where there is none. */
+export function measuredLimit(
+  { min, max }: { readonly min?: number | undefined; readonly max?: number | undefined },
+  unit: string,
+): string {
+  const least = min === undefined ? [] : [`at least ${measured(min, unit)}`];
+  const most = max === undefined ? [] : [`at most ${measured(max, unit)}`];
+  return [...least, ...most].join(', ');
+}
+
+/** A number and its unit, which no line may part. */
+export function quantity(value: number | string, unit: string): string {
+  return `${value}${noBreak}${unit}`;
+}
+
+/** A measured value as it is read aloud: pressures in bar and psi, everything else in its own unit. */
+export function measured(value: number, unit: string): string {
+  if (unit !== 'kPa') return quantity(figure(value), unit);
+  const [bar, psi] = [
+    kilopascalsTo(kilopascals(value), 'bar').toFixed(1),
+    kilopascalsTo(kilopascals(value), 'psi').toFixed(0),
+  ];
+  return `${quantity(bar, 'bar')} (${quantity(psi, 'psi')})`;
+}
+
+const noBreak = '\u00a0';
+const units = '(?:N·m|lbf·(?:in|ft)|in·lb|ft·lb|kgf·c?m|mm|bar|psi|kPa|kg|km|N|°|%|in(?=[,;)]|$))';
+const beforeUnit = new RegExp(String.raw`(\d) (?=${units}(?![\p{L}\d]))`, 'gu');
+const times = /(\d) × (?=[A-Z]?\d)/g;
+
+/** The same sentence with every number held to its unit, and to what it multiplies. */
+export function heldTogether(text: string): string {
+  return text.replace(beforeUnit, `$1${noBreak}`).replace(times, `$1${noBreak}×${noBreak}`);
+}
+
+/** How a value misses its limit; absent while it is inside. */
+export function missedLimit(
+  value: number,
+  { min, max }: { readonly min?: number | undefined; readonly max?: number | undefined },
+  written: (value: number) => string,
+): string | undefined {
+  if (min !== undefined && value < min)
+    return `${written(value)} is less than the least, ${written(min)}`;
+  if (max !== undefined && value > max)
+    return `${written(value)} is more than the most, ${written(max)}`;
+  return undefined;
 }

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Entry, headsOf, seal, verifyLog } from '../../../src/engine/integrity';
+import { type Entry, headsOf, orderLog, seal, verifyLog } from '../../../src/engine/integrity';
 import { anyLog, chain, forkAndJoin, unsealed, written } from '../../support/written-log';
 
 function refusalOf(...asked: Parameters<typeof verifyLog>) {
@@ -189,6 +189,45 @@ describe('verifyLog', () => {
       job: 'job-2',
       expectedJob: 'job-1',
     });
+  });
+
+  test('[I21] a signature that does not hold is named with its entry and who is said to have signed', () => {
+    const log = chain(3);
+    const [, two] = log as [Entry, Entry];
+    for (const code of ['signer-unknown', 'signature-wrong'] as const) {
+      expect(refusalOf(log, { signatures: new Map([[two.id, code]]) })).toEqual({
+        code,
+        id: two.id,
+        device: 'tablet-a',
+        seq: 2,
+        by: 'person-1',
+      });
+    }
+    expect(verifyLog(log, { signatures: new Map([[two.id, 'good']]) }).ok).toBe(true);
+  });
+
+  test('[I22] a log that claims its order is whole only in it', () => {
+    fc.assert(
+      fc.property(
+        anyLog.chain((log) =>
+          fc.tuple(fc.constant(log), fc.shuffledSubarray(log, { minLength: log.length })),
+        ),
+        ([log, shuffled]) => {
+          const ordered = orderLog(log);
+          expect(verifyLog(ordered, { inOrder: true }).ok).toBe(true);
+          const first = shuffled.find((entry, place) => entry !== ordered[place]);
+          const refusal = refusalOf(shuffled, { inOrder: true });
+          expect(refusal).toEqual(
+            first && {
+              code: 'entry-out-of-order',
+              id: first.id,
+              device: first.device,
+              seq: first.seq,
+            },
+          );
+        },
+      ),
+    );
   });
 
   test('[I15] any value at all is answered with its place in the list', () => {

@@ -10,6 +10,7 @@ import {
   openSteps,
   replay,
   statusOf,
+  unconfirmedJoints,
   unsettledPoints,
 } from '../../../src/engine/job';
 import { type Sheet, sheetOf } from '../../../src/engine/sheet';
@@ -17,6 +18,7 @@ import {
   asking,
   doing,
   imre,
+  ines,
   met,
   nothingYet,
   opened,
@@ -37,7 +39,7 @@ import {
   walked,
 } from '../../support/small-job';
 
-const people = [imre, petra, sunniva];
+const people = [imre, petra, sunniva, ines];
 
 /** Everything that somebody might ask for where a job stands; much of it will be refused. */
 function thinkable(job: Played): readonly Asked[] {
@@ -56,6 +58,7 @@ function thinkable(job: Played): readonly Asked[] {
       { kind: 'close-finding', finding: id, how: 'Put right.' },
       { kind: 'allow-finding', finding: id, reason: 'Agreed.' },
     ]),
+    ...unconfirmedJoints(state).map((joint): Asked => ({ kind: 'confirm-joint', joint })),
     { kind: 'receive-box', bike: smallPlan.bike, cartonDamage: 'A hole.' },
     { kind: 'describe-bike', bike: smallPlan.bike },
     { kind: 'open-job', plan: smallPlan },
@@ -89,6 +92,7 @@ const starts = [
   opened(smallPlan),
   contentsChecked(opened(smallPlan)),
   walked(built(opened(smallPlan))),
+  walked(built(opened(smallPlan), ines), ines),
   builtAndSigned(),
   signedChecked(builtAndSigned()),
   handedOver(),
@@ -102,7 +106,7 @@ const anyJob = fc
       fc.record<Turn>({
         device: fc.nat(2),
         meets: fc.option(fc.nat(2)),
-        person: fc.nat(2),
+        person: fc.nat(3),
         choice: fc.nat(999),
       }),
       { minLength: 1, maxLength: 30 },

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { type Unusual, unusualIn } from '../../../src/engine/job';
-import { figureSchema } from '../../../src/engine/torque';
+import { type Figure, figureSchema } from '../../../src/engine/torque';
+import { newtonMetres } from '../../../src/engine/units';
 import {
   doing,
   nothingYet,
@@ -32,9 +33,11 @@ for (const step of unlimited.steps)
   for (const measure of step.measures) measure.limit = { source: 'read it on the tyre' };
 
 function tightenedToUsualRange(): Played {
-  return built(
-    doing(opened(smallPlan), { kind: 'enter-figure', joint: 'lever-bolts', figure: usual }),
-  );
+  return tightenedTo(usual);
+}
+
+function tightenedTo(figure: Figure): Played {
+  return built(doing(opened(smallPlan), { kind: 'enter-figure', joint: 'lever-bolts', figure }));
 }
 
 function redone(): Played {
@@ -56,6 +59,20 @@ const raised = doing(whole, {
 test.each<[situation: string, job: Played, unusual: readonly Unusual[]]>([
   ['nothing', handedOver(), []],
   [
+    'a figure far from what such a joint takes, kept all the same',
+    tightenedTo(
+      figureSchema.parse({ min: 20, max: 24, source: { kind: 'part', printed: '20–24' } }),
+    ),
+    [
+      {
+        code: 'unusual-figure-far',
+        step: 'levers',
+        joint: 'lever-bolts',
+        figure: { min: newtonMetres(20), max: newtonMetres(24) },
+      },
+    ],
+  ],
+  [
     'a finding let go',
     doing(raised, { kind: 'allow-finding', finding: 'f', reason: 'Known.' }, sunniva),
     [
@@ -66,6 +83,7 @@ test.each<[situation: string, job: Played, unusual: readonly Unusual[]]>([
         text: 'A crack.',
         closed: undefined,
         allowed: 'Known.',
+        allowedBy: 'sunniva',
       },
     ],
   ],

@@ -74,7 +74,7 @@ describe('features without work', () => {
     ],
     [
       'extras that carry or hold up a child',
-      { extras: ['bell', 'stabilisers', 'child-seat-mount'] },
+      { rear: { axle: 'nutted' }, extras: ['bell', 'stabilisers', 'child-seat-mount'] },
       [
         { question: 'extras', answer: 'stabilisers' },
         { question: 'extras', answer: 'child-seat-mount' },

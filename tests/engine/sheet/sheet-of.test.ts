@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { digestOf, headsOf } from '../../../src/engine/integrity';
-import { recordCode } from '../../../src/engine/job';
+import { recordCode, unconfirmedJoints } from '../../../src/engine/job';
 import { type SheetInput, sheetOf } from '../../../src/engine/sheet';
 import { figureSchema } from '../../../src/engine/torque';
 import {
   boxed,
   doing,
+  ines,
   met,
   nothingYet,
   opened,
@@ -48,6 +49,22 @@ function inputOf({ state, entries }: Played, changes: Partial<SheetInput> = {}):
 const sealed = handedOver();
 
 describe('joints', () => {
+  test('[S9] of class A that an apprentice tightened name them, and who looked at it after them', () => {
+    const learnt = built(opened(smallPlan), ines);
+    const eyes = (job: Played) =>
+      printed(job).joints.flatMap(({ secondEyes }) => (secondEyes ? [secondEyes] : []));
+    const all = unconfirmedJoints(learnt.state);
+    expect(eyes(learnt)).toEqual(all.map(() => ({ by: 'Name of ines', confirmedBy: undefined })));
+    const confirmed = all.reduce(
+      (job, joint) => doing(job, { kind: 'confirm-joint', joint }, sunniva),
+      learnt,
+    );
+    expect(eyes(confirmed)).toEqual(
+      all.map(() => ({ by: 'Name of ines', confirmedBy: 'Name of sunniva' })),
+    );
+    expect(eyes(sealed)).toEqual([]);
+  });
+
   test('[S1] whose failure can hurt stand with figure, source, wrench and set point', () => {
     const { joints, otherJoints } = printed(sealed);
     const axle = joints.find(({ name }) => name === 'the front-axle');
@@ -141,6 +158,44 @@ describe('findings', () => {
       },
       { severity: 'tell-customer', text: 'Text of c.', closed: undefined, allowed: undefined },
     ]);
+  });
+});
+
+describe('measures', () => {
+  test('[S11] stand with the value taken last, whether at the step or on the walk', () => {
+    const build = built(opened(smallPlan));
+    const atStep = doing(build, {
+      kind: 'take-measure',
+      at: 'post',
+      measure: 'insertion',
+      value: 100,
+    });
+    const onWalk = doing(atStep, {
+      kind: 'look-at-point',
+      point: 'post-depth',
+      verdict: 'good',
+      value: 120,
+    });
+    expect([atStep, onWalk].map((job) => printed(job).measures.at(-1))).toMatchObject([
+      { step: 'post', measure: 'insertion', value: 100, unit: 'mm', min: 63 },
+      { step: 'post', measure: 'insertion', value: 120, unit: 'mm', min: 63 },
+    ]);
+  });
+
+  test('[S11] of a whole mountain bike: its tyres as the M check gauged them', () => {
+    const job = walked(built(opened(seedPlan('mountain'))));
+    const { front } = printed(job).tyres;
+    const softer = doing(job, {
+      kind: 'look-at-point',
+      point: 'front-tyre',
+      verdict: 'adjusted',
+      value: 220,
+    });
+    expect(front).not.toBe(220);
+    expect(printed(softer).tyres).toMatchObject({ front: 220, rear: printed(job).tyres.rear });
+    expect(
+      printed(softer).measures.find(({ measure }) => measure === 'front-pressure')?.value,
+    ).toBe(220);
   });
 });
 

@@ -64,7 +64,8 @@ describe('parsePressureMarking', () => {
     expect(parsePressureMarking(text)).toEqual({ ok: false, refusal: { code, text, part } });
   });
 
-  test('[U12] any text at all is answered', () => {
+  // the first draw of any code point at all takes a second of a busy machine
+  test('[U12] any text at all is answered', { timeout: 30_000 }, () => {
     fc.assert(
       fc.property(fc.string({ unit: 'binary' }), (text) => {
         expect(typeof parsePressureMarking(text).ok).toBe('boolean');

@@ -50,7 +50,9 @@ describe('what is typed', () => {
     await type(calibration.found, ['2.02']);
     board.leave();
     board.show(<CalibrationPage id="B" />);
-    expect(region(calibration.found).getByText('−0.99 %, inside')).toBeVisible();
+    expect(
+      region(calibration.found).getByText('−0.99 %, inside: bolts come out tighter than it says'),
+    ).toBeVisible();
     await user.click(screen.getByRole('button', { name: words.app.cancel }));
     expect(drafts()).toEqual([]);
   });
@@ -59,7 +61,9 @@ describe('what is typed', () => {
 describe('a certificate inside', () => {
   test('is judged point by point while it is typed, and kept as it came', async () => {
     await type(calibration.found, ['2.02']);
-    expect(region(calibration.found).getByText('−0.99 %, inside')).toBeVisible();
+    expect(
+      region(calibration.found).getByText('−0.99 %, inside: bolts come out tighter than it says'),
+    ).toBeVisible();
     expect(region(calibration.found).getAllByText(calibration.verdict.missing)).toHaveLength(2);
     await type(calibration.found, ['', '8.3', '14.2']);
     expect(screen.getByRole('status')).toHaveTextContent('Every point is inside ± 4 %.');
@@ -85,7 +89,9 @@ describe('a certificate inside', () => {
   test('may be given as signed deviations, with the sign on the pad', async () => {
     await user.click(screen.getByRole('radio', { name: calibration.asDeviation }));
     await type(calibration.found, ['−1.5', '0', '2'], calibration.deviation);
-    expect(region(calibration.found).getByText('−1.5 %, inside')).toBeVisible();
+    expect(
+      region(calibration.found).getByText('−1.5 %, inside: bolts come out tighter than it says'),
+    ).toBeVisible();
     await user.click(screen.getByRole('radio', { name: calibration.goings['as-it-is'] }));
     await keep();
     await expect.poll(() => kept().wrench.certificate?.points?.[0]?.deviation).toBe(-0.015);
@@ -105,7 +111,9 @@ describe('a certificate outside', () => {
   beforeEach(() => type(calibration.found, ['2.01', '7.85', '14']));
 
   test('says so at once, where, and what follows; it cannot go on as it came', async () => {
-    expect(region(calibration.found).getByText('+7.01 %, outside')).toBeVisible();
+    expect(
+      region(calibration.found).getByText('+7.01 %, outside: bolts come out looser than it says'),
+    ).toBeVisible();
     expect(screen.getByRole('alert')).toHaveTextContent(/^Outside ± 4 % at 8\.4 N·m\./);
     expect(screen.queryByRole('radio', { name: calibration.goings['as-it-is'] })).toBeNull();
     await keep();

@@ -150,6 +150,40 @@ describe('the list', () => {
 });
 
 describe('calling back', () => {
+  const cause = 'Wrench B was found outside its tolerance on 25 November 2026.';
+  const note = {
+    kind: 'called-back',
+    by: 'nobody-known',
+    at: { claimed: '2026-11-25T11:05:00+00:00', zone: 'Europe/London' },
+    doubt: '1',
+    job: 'job-1',
+    joints: ['saddle-clamp'],
+  } as const;
+
+  test('shows who called a bike back, when, and what was agreed', async () => {
+    const said = 'Coming in on Friday. Told not to ride it.';
+    const text = reachBack.recordText(cause, 'Saddle clamp, Brake levers', said);
+    const calledBack = [{ ...note, how: 'record-amended', text }] as const;
+    await show({ bikes: [{ ...gone, calledBack }], looked: { bikes: 1, joints: 2 } });
+    const row = await screen.findByRole('listitem');
+    expect(row).toHaveTextContent(/Called back: .*, 25 November 2026, 11:05\./);
+    expect(row).toHaveTextContent(`Agreed: ${said}`);
+    expect(row).not.toHaveTextContent('Joints in doubt');
+  });
+
+  test('shows that joints were reopened, where nobody was called', async () => {
+    const text = reachBack.reopenReason(cause);
+    const calledBack = [{ ...note, how: 'steps-reopened', text }] as const;
+    await show({ bikes: [{ ...here, calledBack }], looked: { bikes: 1, joints: 1 } });
+    const row = await screen.findByRole('listitem');
+    expect(row).toHaveTextContent(/Joints reopened: .*, 25 November 2026, 11:05\./);
+    expect(row).not.toHaveTextContent('Agreed');
+  });
+
+  test('shows a word that was written otherwise as it is', () => {
+    expect(reachBack.agreedIn('Rang twice. No answer.')).toBe('Rang twice. No answer.');
+  });
+
   test('a bike that has gone home needs a word on what was agreed', async () => {
     const callBack = vi.fn(async () => ({ ok: true, value: true }) as const);
     await show({ bikes: [gone], looked: { bikes: 1, joints: 2 } }, () => ({ callBack }));

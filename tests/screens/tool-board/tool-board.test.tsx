@@ -64,7 +64,9 @@ describe('a tool', () => {
     await user.click(screen.getAllByRole('button', { name: toolBoard.add })[0] ?? missing());
     const form = within(screen.getByRole('dialog', { name: toolBoard.add }));
     await user.click(form.getByRole('button', { name: toolBoard.save }));
-    expect(form.getByRole('alert')).toHaveTextContent(toolBoard.wrong);
+    expect(form.getAllByRole('alert')[0]).toHaveTextContent(
+      'Look again at “Name on the board”, “What it is”, “Lowest marked value”, “Highest marked value”, “Step of the scale”, “Calibrated on”, “Due on”.',
+    );
     const fields = [
       [toolBoard.name, 'K'],
       [toolBoard.description, 'Click wrench 1–6 N·m'],
@@ -73,11 +75,25 @@ describe('a tool', () => {
       [toolBoard.increment, '0,1'],
     ] as const;
     for (const [label, text] of fields) await user.type(form.getByLabelText(label), text);
-    await user.type(form.getByLabelText(toolBoard.due), '2027-11-25');
+    await user.type(form.getByLabelText(toolBoard.calibrated), '2026-03-02');
+    await user.click(form.getByRole('button', { name: toolBoard.save }));
+    expect(form.getAllByRole('alert').map((alert) => alert.textContent)).toEqual([
+      'Look again at “Due on”.',
+      toolBoard.faults.dueOn,
+    ]);
+    await user.type(form.getByLabelText(toolBoard.due), '2027-03-02');
     await user.click(form.getByRole('button', { name: toolBoard.save }));
     expect(await screen.findByRole('link', { name: /Click wrench 1–6 N·m/ })).toBeVisible();
     const [tool] = app.tools.getState().rows;
-    expect(tool).toMatchObject({ id: 'K', wrench: { increment: 0.1, calibratedOn: '2026-11-25' } });
+    expect(tool).toMatchObject({ id: 'K', wrench: { increment: 0.1, calibratedOn: '2026-03-02' } });
+  });
+
+  test('that is a wrench has no day of calibration until somebody has read it', async () => {
+    await showBoard(<ToolBoard />, [fit]);
+    await userEvent.click(screen.getByRole('button', { name: toolBoard.add }));
+    const day = within(screen.getByRole('dialog')).getByLabelText(toolBoard.calibrated);
+    expect(day).toHaveValue('');
+    expect(day).toBeRequired();
   });
 
   test('never takes a name that stands on the board', async () => {
@@ -93,6 +109,7 @@ describe('a tool', () => {
       [toolBoard.increment, '0.1'],
     ] as const;
     for (const [label, text] of fields) await user.type(form.getByLabelText(label), text);
+    await user.type(form.getByLabelText(toolBoard.calibrated), '2026-11-25');
     await user.type(form.getByLabelText(toolBoard.due), '2027-11-25');
     await user.click(form.getByRole('button', { name: toolBoard.save }));
     expect(await form.findByRole('alert')).toHaveTextContent(

@@ -65,9 +65,15 @@ test('each calibration stays with its points, as it came and as it left', async 
   expect(await screen.findByText('Put right: Spring replaced')).toBeVisible();
   expect(screen.getByText(/certificate Q-1, after 2870 operations/)).toBeVisible();
   const tables = screen.getAllByRole('table').map((table) => table.textContent);
-  expect(tables.some((text) => text?.includes('+7 %± 0.5 %outside'))).toBe(true);
-  expect(tables.some((text) => text?.includes('−0.2 %inside'))).toBe(true);
-  expect(tables.some((text) => text?.includes('+1 %inside'))).toBe(true);
+  expect(
+    tables.some((text) => text?.includes('+7 %: bolts come out looser than it says± 0.5 %outside')),
+  ).toBe(true);
+  expect(
+    tables.some((text) => text?.includes('−0.2 %: bolts come out tighter than it saysinside')),
+  ).toBe(true);
+  expect(
+    tables.some((text) => text?.includes('+1 %: bolts come out looser than it saysinside')),
+  ).toBe(true);
 });
 
 test('its description is corrected without its calibration', async () => {

@@ -1,9 +1,9 @@
 /** A figure that is most likely a slip of the pad or the unit. */
 
-import type { PlanStep } from '../../engine/plan';
-import type { Figure } from '../../engine/torque';
+import type { PlanStep } from '../plan';
+import type { Figure } from '../torque';
 
-/** Wholly below half, or wholly above twice the usual range of such a joint. */
+/** Wholly below half, or wholly above twice the usual range of such a joint: common practice, no source. Never refused, always told. */
 export function isFarFromUsual(
   { joint }: Pick<PlanStep, 'joint'>,
   figure: Pick<Figure, 'min' | 'max' | 'target'> | undefined,

@@ -1,9 +1,9 @@
-/** Writes a copy of the whole shop: readable without this app, and without anybody's secrets. */
+/** Writes a copy of the whole shop in one piece of JSON, as the first version of the app did; copies of it must be read for ever. */
 
-import { orderLog } from '../engine/integrity';
-import { base64FromBytes } from './base64';
-import { type Copy, copyFormat, copyVersion } from './copy.schema';
-import type { Holdings } from './holdings';
+import { orderLog } from '../../src/engine/integrity';
+import { base64FromBytes } from '../../src/exchange/base64';
+import { type Copy, copyFormat, copyVersion } from '../../src/exchange/copy.schema';
+import type { Holdings } from '../../src/exchange/holdings';
 
 export function writeCopy({
   holdings,

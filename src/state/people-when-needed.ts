@@ -1,0 +1,16 @@
+/** What needs a PIN besides signing, fetched from the device when it is first asked for. */
+
+import type { PeopleActions } from './people-actions';
+
+export function peopleWhenNeeded(load: () => Promise<PeopleActions>): PeopleActions {
+  let loaded: Promise<PeopleActions> | undefined;
+  const people = () => {
+    loaded ??= load();
+    return loaded;
+  };
+  return {
+    comeWithPin: async (person, pin) => (await people()).comeWithPin(person, pin),
+    issuePin: async (asked) => (await people()).issuePin(asked),
+    keysKeptAs: async () => (await people()).keysKeptAs(),
+  };
+}
