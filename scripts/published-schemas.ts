@@ -18,5 +18,8 @@ export function publishedSchemas(): Readonly<Record<string, unknown>> {
 }
 
 function titled(schema: z.ZodMiniType, title: string): unknown {
-  return { title, ...z.toJSONSchema(schema, { target: 'draft-2020-12', io: 'input' }) };
+  return {
+    title,
+    ...z.toJSONSchema(schema, { target: 'draft-2020-12', io: 'input', reused: 'ref' }),
+  };
 }

@@ -83,8 +83,8 @@ export const customersSchema = z.object({
 export const shopSchema = z.object({
   tools: z.array(keptToolSchema),
   figures: z.array(z.object({ id, make: text, model: text, joint: text, figure: figureSchema })),
-  /** What the shop has changed in the catalogue; older files say nothing of it. */
-  catalogueVersions: z._default(z.array(catalogueVersionSchema), []),
+  /** What the shop has changed in the catalogue; older backups say nothing of it. */
+  catalogueVersions: z.exactOptional(z.array(catalogueVersionSchema)),
 });
 
 export type Manifest = z.infer<typeof manifestSchema>;

@@ -72,7 +72,7 @@ export interface FileSource extends Omit<FileHead, 'digest'> {
   readonly shopParts?: {
     readonly tools: readonly Tool[];
     readonly figures: readonly KnownFigure[];
-    readonly catalogueVersions: readonly CatalogueVersion[];
+    readonly catalogueVersions?: readonly CatalogueVersion[];
   };
   readRecord(job: string): Promise<{ readonly entries: readonly Entry[]; readonly plan?: JobPlan }>;
   readPicture(digest: string): Promise<KeptBlob | undefined>;

@@ -4,25 +4,11 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import type { JobState } from '../../src/engine/job';
 import type { ShopChange } from '../../src/engine/plan';
 import { loadBikesToTry } from '../../src/exchange/seeds';
-import type { App, Keys } from '../../src/state';
+import type { App } from '../../src/state';
 import { bikeFrom, mountainBike } from '../support/bikes';
 import { adding } from '../support/shop-versions';
 import { createTestApp, must, settled, type TestApp } from '../support/test-app';
-
-const unused = async () =>
-  ({ ok: false, refusal: { code: 'keys-unavailable', cause: '' } }) as const;
-
-/** Nobody signs here, so no PIN is stretched. */
-const keys: Keys = {
-  createFor: async () => ({ ok: true, value: true }),
-  signAs: unused,
-  signAsDevice: unused,
-  verify: async () => ({ ok: false, refusal: { code: 'signature-wrong' } }),
-  verifyWith: async () => ({ ok: false, refusal: { code: 'signature-wrong' } }),
-  isPinOf: async () => ({ ok: true, value: true }),
-  holds: async () => true,
-  keptAs: async () => ({ ok: true, value: 'keys' }),
-};
+import { unusedKeys as keys } from '../support/unused-keys';
 
 /** The ordinary ones and a few of the unlike: every one of them is for the engine's own tests. */
 const fewBikes = async () => (await loadBikesToTry()).slice(0, 16);
@@ -135,10 +121,12 @@ describe('a change', () => {
 
   test('travels in a backup of the shop', async () => {
     must(await change(shop.app, words('One.')));
+    await shop.app.receiveBox({ bike: bikeFrom(mountainBike) });
+    await settled();
     must(await shop.app.saveBackup('download'));
     const fresh = createTestApp({ keys });
-    const backup = shop.saved.at(-1)?.content ?? new Blob();
-    must(await fresh.app.restoreBackup(must(await fresh.app.lookAtFile(backup))));
+    const looked = must(await fresh.app.lookAtFile(shop.saved.at(-1)?.content ?? new Blob()));
+    must(await fresh.app.restoreBackup(looked));
     expect(await fresh.storage.catalogueVersions.all()).toEqual(
       await shop.storage.catalogueVersions.all(),
     );

@@ -5,7 +5,7 @@ import { zones } from '../base';
 import { places } from '../bike';
 import { figureSchema } from '../torque';
 import { hands, layoutShapes, preparations, risks, sides } from './catalogue.schema';
-import { conditionSchema } from './condition.schema';
+import { givenConditionSchema } from './condition.schema';
 
 /** Neither control characters nor marks that turn the direction of writing: what is read is what is stored. */
 const plainText = /^[^\p{Cc}\u200e\u200f\u202a-\u202e\u2066-\u2069]*$/u;
@@ -34,7 +34,7 @@ export const ownStepSchema = z.strictObject({
   tools: z._default(z.array(name).check(z.maxLength(12)), []),
   preparation: z.exactOptional(z.strictObject({ kind: z.enum(preparations), note: sentence })),
   cautions: z._default(z.array(sentence).check(z.maxLength(12)), []),
-  when: z.exactOptional(conditionSchema),
+  when: z.exactOptional(givenConditionSchema),
   after: idList,
   reliesOn: idList,
   joint: z.exactOptional(id),

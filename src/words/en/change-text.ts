@@ -32,7 +32,7 @@ export function changeText(
         ([name, text]) =>
           `${wordNames[name as keyof typeof wordNames]} now “${Array.isArray(text) ? text.join(' ') : text}”`, // the schema has no other names
       );
-      return `${names.step(change.step)}: ${words.join('; ')}.`;
+      return `${names.step(change.step)}: ${words.join('; ')}`;
     }
     case 'switch-off':
       return `${names.step(change.step)}: switched off.`;

@@ -73,9 +73,12 @@ describe('features without work', () => {
       [{ question: 'gears.kind', answer: 'electronic-derailleur' }],
     ],
     [
-      'an extra that carries a child',
-      { extras: ['bell', 'child-seat-mount'] },
-      [{ question: 'extras', answer: 'child-seat-mount' }],
+      'extras that carry or hold up a child',
+      { rear: { axle: 'nutted' }, extras: ['bell', 'stabilisers', 'child-seat-mount'] },
+      [
+        { question: 'extras', answer: 'stabilisers' },
+        { question: 'extras', answer: 'child-seat-mount' },
+      ],
     ],
     [
       'a seat post that drops',

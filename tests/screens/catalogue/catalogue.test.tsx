@@ -10,24 +10,11 @@ import { loadBikesToTry } from '../../../src/exchange/seeds';
 import { AppContext } from '../../../src/screens/app-context';
 import { Catalogue } from '../../../src/screens/catalogue/catalogue';
 import { routes } from '../../../src/screens/routes';
-import type { Keys } from '../../../src/state';
 import { words } from '../../../src/words';
 import { catalogueWords } from '../../../src/words/catalogue';
 import { versionOf } from '../../support/shop-versions';
 import { createTestApp, must, settled, type TestApp } from '../../support/test-app';
-
-const unused = async () =>
-  ({ ok: false, refusal: { code: 'keys-unavailable', cause: '' } }) as const;
-const keys: Keys = {
-  createFor: async () => ({ ok: true, value: true }),
-  signAs: unused,
-  signAsDevice: unused,
-  verify: async () => ({ ok: false, refusal: { code: 'signature-wrong' } }),
-  verifyWith: async () => ({ ok: false, refusal: { code: 'signature-wrong' } }),
-  isPinOf: async () => ({ ok: true, value: true }),
-  holds: async () => true,
-  keptAs: async () => ({ ok: true, value: 'keys' }),
-};
+import { unusedKeys as keys } from '../../support/unused-keys';
 
 // jsdom takes its time over three hundred rows, beside other tests all the more.
 vi.setConfig({ testTimeout: 30_000 });
