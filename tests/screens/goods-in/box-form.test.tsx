@@ -26,6 +26,8 @@ beforeEach(async () => {
 });
 
 const take = () => user.click(screen.getByRole('button', { name: new RegExp(`^${text.take}`) }));
+/** Planning code is fetched and a log sealed; a busy machine takes its time. */
+const patient = { timeout: 4000 };
 const rack = () => shown.app.rack.getState().rows;
 const write = async (label: string, value: string) => {
   const field = screen.getByLabelText(label);
@@ -67,7 +69,7 @@ describe('the door', () => {
     await write(text.speeds, '1');
     expect(screen.getByLabelText(text.gears)).toBeValid();
     await take();
-    expect(await screen.findByText(text.taken('LF29-1'))).toBeVisible();
+    expect(await screen.findByText(text.taken('LF29-1'), {}, patient)).toBeVisible();
   });
 
   test('lets a box through that makes sense, with materials that nobody knows yet', async () => {
@@ -75,7 +77,7 @@ describe('the door', () => {
       expect(screen.getByLabelText(label)).toHaveDisplayValue('not known');
     expect(screen.getByText(text.materialsHint)).toBeVisible();
     await take();
-    expect(await screen.findByText(text.taken('LF29-1'))).toBeVisible();
+    expect(await screen.findByText(text.taken('LF29-1'), {}, patient)).toBeVisible();
     await expect.poll(() => rack().map(({ frameNumber }) => frameNumber)).toEqual(['LF29-1']);
   });
 });
