@@ -32,7 +32,12 @@ export const schemaNames = Object.keys(shapes) as (keyof typeof shapes)[]; // th
 export function schemaText(name: keyof typeof shapes): string {
   const [shape, description] = shapes[name];
   // As a reader sees it: members that may be left out may, and what a newer version adds is allowed.
-  const schema = z.toJSONSchema(shape, { io: 'input', unrepresentable: 'any' });
+  // Conditions stand inside conditions: what is used more than once is named once.
+  const schema = z.toJSONSchema(shape, {
+    io: 'input',
+    unrepresentable: 'any',
+    reused: name === 'shop' ? 'ref' : 'inline',
+  });
   return `${JSON.stringify({ title: name, description, ...schema }, null, 2)}\n`;
 }
 

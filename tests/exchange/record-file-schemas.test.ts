@@ -14,7 +14,10 @@ type Schema = Readonly<Record<string, unknown>>;
 
 /** As much of JSON Schema 2020-12 as the published files use; a keyword that is not known here fails the test. */
 function faultsOf(schema: Schema, value: unknown, at = ''): readonly string[] {
-  return Object.entries(schema).flatMap(([keyword, wanted]) => {
+  const definedFirst = Object.entries(schema).sort(
+    ([a], [b]) => Number(b === '$defs') - Number(a === '$defs'),
+  );
+  return definedFirst.flatMap(([keyword, wanted]) => {
     const check = keywords[keyword];
     if (check === undefined) return [`${at}: unknown keyword ${keyword}`];
     return check(wanted, value, at);
@@ -27,8 +30,19 @@ const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
 const says = (isGood: boolean, fault: string) => (isGood ? [] : [fault]);
 const nothing: Check = () => [];
 
+/** The definitions of the file that is being read; they are looked at before everything that uses them. */
+let definitions: Readonly<Record<string, Schema>> = {};
+
 const keywords: Readonly<Record<string, Check>> = {
   $schema: nothing,
+  $defs: (wanted) => {
+    definitions = wanted as Record<string, Schema>;
+    return [];
+  },
+  $ref: (wanted, value, at) => {
+    const named = definitions[String(wanted).replace('#/$defs/', '')];
+    return named === undefined ? [`${at}: ${wanted} is not defined`] : faultsOf(named, value, at);
+  },
   title: nothing,
   description: nothing,
   default: nothing,
