@@ -64,14 +64,25 @@ export const emptyJoint: JointDraft = {
 export const neededFields = ['title', 'how', 'why', 'right'] as const;
 export const neededOfJoint = ['name', 'thread', 'bit', 'preparationNote', 'source'] as const;
 
-/** Nothing while a field that is needed says nothing, or a number is none. */
-export function changesIn(draft: OwnStepDraft, id: string): readonly ShopChange[] | undefined {
+/**
+ * Nothing while a field that is needed says nothing, or a number is none. Of a step that is changed again, what the form
+ * does not show stays: its joint, and conditions that were not touched.
+ */
+export function changesIn(
+  draft: OwnStepDraft,
+  id: string,
+  held?: Step,
+): readonly ShopChange[] | undefined {
   const effort = minutesOf(draft.effort);
   if (effort === undefined || neededFields.some((name) => draft[name].trim().length < 2))
     return undefined;
   const joint = draft.joint && jointIn(draft.joint, id);
   if (draft.joint !== undefined && joint === undefined) return undefined;
-  const when = conditionIn(draft.conditions);
+  const isUntouched =
+    held !== undefined &&
+    JSON.stringify(conditionsOf(held.when)) === JSON.stringify(draft.conditions);
+  const when = isUntouched ? held.when : conditionIn(draft.conditions);
+  const tightened = joint?.id ?? held?.joint;
   const step: OwnStep = {
     ...{ id, zone: draft.zone, place: draft.place },
     title: draft.title.trim(),
@@ -84,7 +95,10 @@ export function changesIn(draft: OwnStepDraft, id: string): readonly ShopChange[
     after: [...draft.after],
     reliesOn: [...draft.reliesOn],
     ...(when && { when }),
-    ...(joint && { joint: joint.id }),
+    ...(tightened !== undefined && { joint: tightened }),
+    ...(held?.side && { side: held.side }),
+    ...(held?.wayRound !== undefined && { wayRound: held.wayRound }),
+    ...(held?.preparation && { preparation: held.preparation }),
     effort,
   };
   const add: ShopChange = { kind: 'add-step', step, lookedAtBy: [...draft.lookedAtBy] };
@@ -132,7 +146,7 @@ function answerIn(question: string): (text: string) => string | boolean {
   return (text) => (isYesNo ? text === 'true' : text);
 }
 
-/** As the step stands, to be changed again. Conditions that this form cannot show are kept by the caller. */
+/** As the step stands, to be changed again. */
 export function draftOf(step: Step, lookedAtBy: readonly string[]): OwnStepDraft {
   const { title, how, why, right, wrong = '', zone, place, after, reliesOn } = step;
   return {
@@ -161,6 +175,7 @@ export function ownId(title: string, isTaken: (id: string) => boolean): string {
   const slug = title
     .toLowerCase()
     .normalize('NFD')
+    .replaceAll(/\p{M}/gu, '')
     .replaceAll(/[^a-z0-9]+/g, '-')
     .replaceAll(/^-+|-+$/g, '')
     .slice(0, 40)

@@ -23,6 +23,7 @@ import {
   type OwnStepDraft,
   ownId,
 } from './own-step-draft';
+import { bornWhen } from './step-list';
 import type { ShownCatalogue } from './use-catalogue';
 import { useChange } from './use-change';
 
@@ -50,7 +51,7 @@ export function OwnStepPage({
     setTried(true);
     const taken = [...now.catalogue.steps, ...now.catalogue.joints].map((one) => one.id);
     const own = held?.id ?? ownId(draft.title, (other) => taken.includes(other));
-    const changes = changesIn(draft, own);
+    const changes = changesIn(draft, own, held && { ...held, when: bornWhen(held, shown) });
     if (changes !== undefined && (await change.make(changes)) !== undefined)
       go(routes.catalogueStep(own));
   };
