@@ -2,10 +2,9 @@
 
 import type { Unusual, Waiting } from '../../engine/job';
 import type { FigureSource } from '../../engine/torque';
-import { writeTorqueMarking } from '../../engine/units';
 import type { Names } from '../names';
 import { holdNames, severities } from './terms';
-import { figure, listed, plural } from './writing';
+import { figure, listed, plural, range } from './writing';
 
 export function waitingSentence(waiting: Waiting): string {
   switch (waiting.code) {
@@ -46,7 +45,7 @@ export function unusualSentence(unusual: Unusual, names: Names): string {
     case 'unusual-usual-range':
       return `${names.joint(unusual.joint)}: tightened to a usual range, accepted by ${names.person(unusual.acceptedBy)}`;
     case 'unusual-figure-far':
-      return `${names.joint(unusual.joint)}: its figure, ${writeTorqueMarking(unusual.figure)}, is far from what such a joint usually takes`;
+      return `${names.joint(unusual.joint)}: its figure, ${range(unusual.figure, 2)} N·m, is far from what such a joint usually takes`;
     case 'unusual-reopened':
       return `${names.step(unusual.step)}: done ${unusual.times} times${unusual.reason === '' ? '' : ` (${unusual.reason})`}`;
     case 'unusual-learner-joint':
