@@ -30,6 +30,8 @@ export type IssueRefusal =
 export interface PeopleActions {
   /** Comes to the stand, where the shop asks for a PIN. */
   comeWithPin(person: string, pin: string): Promise<Result<true, PinRefusal>>;
+  /** Whether this is their PIN: for what somebody stands for without signing. */
+  provePin(person: string, pin: string): Promise<Result<true, PinRefusal>>;
   /** A supervisor gives a new PIN and key, with a reason; what was signed with the old key stays good. */
   issuePin(asked: IssuedPin): Promise<Result<true, IssueRefusal>>;
   /** Asks again who is there when nobody has been for a while. */
@@ -49,6 +51,7 @@ export function createPeopleActions(ports: PeoplePorts, session: SessionStore): 
       return known;
     },
 
+    provePin: (person, pin) => keys.isPinOf(person, pin),
     issuePin: (asked) => issuePin(ports, asked),
     standLock: () => createStandLock(ports.storage.settings, session),
     keysKeptAs: () => keys.keptAs(),

@@ -10,6 +10,7 @@ export function peopleWhenNeeded(load: () => Promise<PeopleActions>): PeopleActi
   };
   return {
     comeWithPin: async (person, pin) => (await people()).comeWithPin(person, pin),
+    provePin: async (person, pin) => (await people()).provePin(person, pin),
     issuePin: async (asked) => (await people()).issuePin(asked),
     standLock: async () => (await people()).standLock(),
     keysKeptAs: async () => (await people()).keysKeptAs(),

@@ -5,28 +5,52 @@ import { useStore } from 'zustand';
 import { type Role, roles } from '../../engine/job';
 import type { Person } from '../../state';
 import { peopleLabels, words } from '../../words';
-import { useApp } from '../app-context';
+import { useApp, useHands } from '../app-context';
 import { Button, Checks, Dialog, Empty, Notice, NumberPad, TextField } from '../parts';
+import { PinDialog } from '../pin-dialog';
 import { NewPin } from './new-pin';
 import { PersonHistory } from './person-history';
 import styles from './shop.module.css';
 
 export function People() {
-  const people = useStore(useApp().people, ({ rows }) => rows);
-  const [isAdding, add] = useState(false);
+  const app = useApp();
+  const hands = useHands();
+  const people = useStore(app.people, ({ rows }) => rows);
+  const [asking, ask] = useState<'pin' | 'person' | 'supervisor'>();
+  const isSupervisor = hands?.roles.includes('supervisor') ?? false;
   return (
     <section>
       <div className={styles.head}>
         <h2>{words.shop.people}</h2>
-        <Button onPress={() => add(true)}>{words.shop.addPerson}</Button>
+        <Button onPress={() => ask(isSupervisor ? 'pin' : 'supervisor')}>
+          {words.shop.addPerson}
+        </Button>
       </div>
+      {asking === 'supervisor' && (
+        <Notice as="alert">
+          <p>{words.refusal({ code: 'not-a-supervisor' })}</p>
+        </Notice>
+      )}
       {people.length === 0 && <Empty>{words.hands.nobody}</Empty>}
       <ul className={styles.people}>
         {people.map((person) => (
           <PersonRow key={person.id} person={person} />
         ))}
       </ul>
-      {isAdding && <AddPerson onClose={() => add(false)} />}
+      {asking === 'pin' && hands !== undefined && (
+        <PinDialog
+          person={hands}
+          means={words.shop.addMeans}
+          onClose={() => ask((now) => (now === 'pin' ? undefined : now))}
+          onPin={async (pin) => {
+            const proved = await app.provePin(hands.id, pin);
+            if (!proved.ok) return words.refusal({ ...proved.refusal });
+            ask('person');
+            return undefined;
+          }}
+        />
+      )}
+      {asking === 'person' && <AddPerson onClose={() => ask(undefined)} />}
     </section>
   );
 }

@@ -8,6 +8,7 @@ import { Facts, Notice } from '../parts';
 import { FigureSources } from './figure-sources';
 import { GreaseAdvice } from './grease-advice';
 import styles from './stand.module.css';
+import { TaughtStep } from './taught-step';
 import type { Tightening } from './use-tightening';
 
 export function StepText({
@@ -46,6 +47,7 @@ export function StepText({
           ]}
         />
       </details>
+      <TaughtStep step={step} tightening={tightening} />
       <GreaseAdvice step={step} figure={tightening.figure} />
       <FigureSources
         shown={tightening.shown}

@@ -3,8 +3,9 @@
 import { useState } from 'react';
 import { type Finding, openFindings } from '../../engine/job';
 import { words } from '../../words';
-import { useApp, useHands } from '../app-context';
+import { useApp, useHands, useNames } from '../app-context';
 import { Button, Dialog, Notice, TextField } from '../parts';
+import { PinDialog } from '../pin-dialog';
 import type { ShownJob } from '../use-job';
 import { FindingDialog } from './finding-dialog';
 import styles from './walk.module.css';
@@ -53,7 +54,11 @@ function pickFinding({ severity, text, photos }: Pick<Finding, 'severity' | 'tex
 }
 
 function FindingRow({ shown, finding }: { readonly shown: ShownJob; readonly finding: Finding }) {
+  const app = useApp();
   const hands = useHands();
+  const names = useNames(shown.open.state.plan);
+  /** Why a supervisor lets it go: their PIN stands for it. */
+  const [reason, stand] = useState<string>();
   const [asking, ask] = useState<'close' | 'allow'>();
   const isOpen = finding.closed === undefined && finding.allowed === undefined;
   const mayAllow = hands?.roles.includes('supervisor') ?? false;
@@ -61,7 +66,7 @@ function FindingRow({ shown, finding }: { readonly shown: ShownJob; readonly fin
     finding.closed !== undefined
       ? words.walk.closedHow(finding.closed.how)
       : finding.allowed !== undefined
-        ? words.walk.allowedWhy(finding.allowed.reason)
+        ? words.letGo(finding.allowed.reason, names.person(finding.allowed.by))
         : words.walk.open;
   return (
     <li className={styles.finding}>
@@ -81,12 +86,22 @@ function FindingRow({ shown, finding }: { readonly shown: ShownJob; readonly fin
           asking={asking}
           onClose={() => ask(undefined)}
           onAnswer={async (text) => {
-            await shown.store.act(
-              asking === 'close'
-                ? { kind: 'close-finding', finding: finding.id, how: text }
-                : { kind: 'allow-finding', finding: finding.id, reason: text },
-            );
             ask(undefined);
+            if (asking === 'allow') return stand(text);
+            await shown.store.act({ kind: 'close-finding', finding: finding.id, how: text });
+          }}
+        />
+      )}
+      {reason !== undefined && hands !== undefined && (
+        <PinDialog
+          person={hands}
+          means={words.walk.allowWarning}
+          onClose={() => stand(undefined)}
+          onPin={async (pin) => {
+            const proved = await app.provePin(hands.id, pin);
+            if (!proved.ok) return words.refusal({ ...proved.refusal });
+            await shown.store.act({ kind: 'allow-finding', finding: finding.id, reason });
+            return undefined;
           }}
         />
       )}

@@ -3,7 +3,7 @@
 import { type ReactNode, useState } from 'react';
 import { useStore } from 'zustand';
 import { judgeMeasure, type RoutePoint } from '../../engine/inspection';
-import { stepGates } from '../../engine/job';
+import { latestMeasure, stepGates } from '../../engine/job';
 import type { PlanMeasure } from '../../engine/plan';
 import { words } from '../../words';
 import { useApp, useNames } from '../app-context';
@@ -51,7 +51,7 @@ export function PointPanel(props: PointPanelProps) {
     setOutside(value);
     setWrong(true);
   };
-  const last = measure && open.state.measures[`${point.id}.${measure.id}`];
+  const last = measure && latestMeasure(open.state, measure.id);
   return (
     <>
       <main className={styles.walk}>

@@ -146,6 +146,7 @@ export const labels = {
     },
     current: 'What now',
     more: 'Why, and how it goes wrong',
+    teach: 'Teach me this step',
     reasonSetAside: 'Why is it set aside?',
     reasonReopen: 'What was disturbed?',
     reopenTitle: 'Reopen this step',

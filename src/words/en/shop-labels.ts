@@ -91,6 +91,7 @@ export const shopLabels = {
     newPin: 'Choose a PIN of six digits',
     market: 'Country of sale',
     people: 'People',
+    addMeans: 'I stand for who works here, and for what they may do.',
     addPerson: 'Add a person',
     personName: 'Name, as it is to be printed',
     roles: 'Does the work of',

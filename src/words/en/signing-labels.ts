@@ -34,7 +34,6 @@ export const signingLabels = {
     allowButton: 'Let it go in my name',
     raise: 'Add a finding',
     closedHow: (how: string) => `put right: ${how}`,
-    allowedWhy: (reason: string) => `let go by a supervisor: ${reason}`,
     open: 'open',
     caution:
       'If anything here can hurt someone, mark it stop-ride. In doubt, ask a senior mechanic or the maker.',

@@ -1,0 +1,61 @@
+/** What needs a supervisor asks for their PIN, and a step can be taught whole where it is done. */
+
+import { expect, test } from '@playwright/test';
+import { words } from '../../src/words';
+import { catalogueWords } from '../../src/words/catalogue';
+import { come, goTo, openApp, openJob, signWith } from './app-in-a-browser';
+import { Hand } from './at-the-stand';
+
+const toBeChecked = 'OB7-510774';
+const boxed = 'LF29-204118';
+
+test('a finding is let go only in a supervisor’s name and by their PIN', async ({ page }) => {
+  await openApp(page, '/');
+  await come(page, 'noor');
+  const job = await openJob(page, toBeChecked);
+  await goTo(page, `/job/${job}/walk`);
+  await page.getByRole('button', { name: words.walk.raise }).tap();
+  const raising = page.getByRole('dialog', { name: words.walk.wrongTitle });
+  await raising.getByText(words.terms.severityDetails['stop-ride']).tap();
+  await raising.getByLabel(words.walk.what).fill('Fork leg scored.');
+  await raising.getByRole('button', { name: words.walk.write }).tap();
+  await expect(raising).toBeHidden();
+  const row = page.getByRole('listitem').filter({ hasText: 'Fork leg scored.' });
+  await expect(row.getByRole('button', { name: words.walk.allow })).toHaveCount(0);
+
+  const petra = await come(page, 'petra');
+  await row.getByRole('button', { name: words.walk.allow }).tap();
+  const allowing = page.getByRole('dialog', { name: words.walk.allowTitle });
+  await allowing.getByLabel(words.walk.allowReason).fill('Paint only, measured.');
+  await allowing.getByRole('button', { name: words.walk.allowButton }).tap();
+  await expect(row).toContainText(words.walk.open);
+  await signWith(page, petra);
+  await expect(row).toContainText('Petra Lindqvist');
+  await expect(row).toContainText('Paint only, measured.');
+});
+
+test('people are added by a supervisor, with their PIN', async ({ page }) => {
+  await openApp(page, '/');
+  await come(page, 'ines');
+  await page.getByRole('link', { name: words.app.shop, exact: true }).tap();
+  await page.getByRole('button', { name: words.shop.addPerson }).tap();
+  await expect(page.getByRole('main').getByRole('alert')).toContainText('Only a supervisor');
+  const petra = await come(page, 'petra');
+  await page.getByRole('button', { name: words.shop.addPerson }).tap();
+  await signWith(page, petra);
+  await expect(page.getByRole('dialog', { name: words.shop.addPerson })).toBeVisible();
+});
+
+test('a step can be taught whole at the stand', async ({ page }) => {
+  await openApp(page, '/');
+  await come(page, 'ines');
+  await openJob(page, boxed);
+  const hand = new Hand(page);
+  await hand.act();
+  const { title } = await hand.act();
+  await page.getByRole('button', { name: words.stand.teach }).tap();
+  const dialog = page.getByRole('dialog', { name: title });
+  await expect(dialog.getByText(catalogueWords.apprentice.number)).toBeVisible();
+  await dialog.getByRole('button', { name: words.app.close }).tap();
+  await expect(dialog).toBeHidden();
+});
