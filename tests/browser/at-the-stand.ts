@@ -172,6 +172,7 @@ interface Marking {
 const printed: Readonly<Record<string, Marking>> = {
   faceplate: { text: '4–6 N·m', keys: ['4', '–', '6', 'N·m'] },
   'brake-levers': { text: '44–53 in·lb', keys: ['4', '4', '–', '5', '3', 'in·lb'] },
+  'quill-bar-clamp': { text: '16–20 N·m', keys: ['1', '6', '–', '2', '0', 'N·m'] },
   'seat-post-clamp': { text: 'max 6 N·m', keys: ['max', '6', 'N·m'] },
 };
 
