@@ -52,8 +52,9 @@ test('a step can be taught whole at the stand', async ({ page }) => {
   await openJob(page, boxed);
   const hand = new Hand(page);
   await hand.act();
-  const { title } = await hand.act();
+  await hand.act();
   await page.getByRole('button', { name: words.stand.teach }).tap();
+  const title = (await page.locator('h1').textContent()) ?? '';
   const dialog = page.getByRole('dialog', { name: title });
   await expect(dialog.getByText(catalogueWords.apprentice.number)).toBeVisible();
   await dialog.getByRole('button', { name: words.app.close }).tap();
