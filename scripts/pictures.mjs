@@ -91,6 +91,11 @@ try {
     await page.getByRole('button', { name }).click();
   }
 
+  /** @param {string} key */
+  function exactly(key) {
+    return new RegExp(`^${key}$`);
+  }
+
   /**
    * One of the values inside the limit, from the middle.
    * @param {RegExp} name
@@ -112,7 +117,11 @@ try {
       const label = await done.textContent();
       if (label?.startsWith('Enter the value')) await offered(/^Record \d/).click();
       else if (label?.startsWith('Enter the figure')) await tap(printed);
-      else await done.click();
+      else {
+        // Where only the part knows the limit, the pad waits in the panel.
+        if (/^Record(?! \d)/.test(label ?? '')) for (const key of '70') await tap(exactly(key));
+        await done.click();
+      }
       while ((await titleNow()) === heading && (await done.textContent()) === label)
         await page.waitForTimeout(50);
     }
