@@ -61,6 +61,7 @@ test('a figure far from what such a joint takes is questioned, and kept only whe
   await dialog.getByRole('button', { name: words.torque.useAnyway }).tap();
   await expect(dialog).toBeHidden();
   await expect(page.getByText('40 N·m, marked on the part')).toBeVisible();
+  await expect(page.getByText('Far from what such a joint usually takes')).toBeVisible();
 });
 
 test('what this model said before is shown as such, and confirmed by the pass that is made to it', async ({

@@ -6,6 +6,7 @@ import { type Point, routeFor } from '../inspection';
 import { leverSide, type MarketRules } from '../market';
 import { type Catalogue, type PlanRefusal, resolvePlan } from '../plan';
 import type { Figure, FigureSourceKind } from '../torque';
+import { isFarFromUsual } from './far-figure';
 import type { JobPlan } from './job-plan.schema';
 
 const holdsForTheModel: readonly FigureSourceKind[] = ['document', 'approved'];
@@ -24,11 +25,14 @@ export function freezePlan(input: FreezingInput): Result<JobPlan, PlanRefusal> {
   const { bike, catalogue, points, market, figures } = input;
   const plan = resolvePlan(bike, catalogue);
   if (!plan.ok) return plan;
-  const joints = new Set(plan.value.steps.flatMap(({ joint }) => joint?.id ?? []));
+  const stepsByJoint = new Map(plan.value.steps.map((step) => [step.joint?.id, step]));
   // What was read on another bike's part has to be read again on this one's.
-  const known = Object.entries(figures).filter(
-    ([joint, { source }]) => joints.has(joint) && holdsForTheModel.includes(source.kind),
-  );
+  const known = Object.entries(figures).filter(([joint, figure]) => {
+    const step = stepsByJoint.get(joint);
+    if (step === undefined || !holdsForTheModel.includes(figure.source.kind)) return false;
+    // What the shop approved for another form of the joint is not put on this one's bolts unasked.
+    return figure.source.kind !== 'approved' || !isFarFromUsual(step, figure);
+  });
   return ok({
     ...plan.value,
     bike,

@@ -43,6 +43,11 @@ export function TorquePanel({ step, tightening }: TorquePanelProps) {
                   ? `${words.stand.figure} ${tightening.figureText}.`
                   : words.torque.lastTime(printedOn(unread))}
               </span>{' '}
+              {isFarFromUsual(step, next.figure) && (
+                <span className={styles.unread}>
+                  {words.torque.farAsSet(`${words.writing.range(step.joint.usual)} N·m`)}{' '}
+                </span>
+              )}
               {words.torque.setTo(
                 wrench.wrench.id,
                 scaleText(wrench.plan.onScale, wrench.wrench.increment),

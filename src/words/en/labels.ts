@@ -186,6 +186,8 @@ export const labels = {
     empty: 'Enter what is printed on the part first.',
     far: (usual: string) =>
       `This is far from what such a joint usually takes (${usual}). Read the part once more: the number, the point and the unit. In doubt, ask a senior mechanic or the maker.`,
+    farAsSet: (usual: string) =>
+      `Far from what such a joint usually takes (${usual}): read the part once more.`,
     lastTime: (text: string) =>
       `${text} on this model before. Look at this part: does it say the same?`,
     confirmed: (made: string) => `Part says the same. ${made}`,

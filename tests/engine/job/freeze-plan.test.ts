@@ -31,6 +31,14 @@ describe('freezing', () => {
     },
   );
 
+  test('[J41] an approved figure far from the usual of this very joint is not taken over', () => {
+    const approved = { kind: 'approved', by: 'sunniva', on: '2026-01-10' } as const;
+    const far = figureSchema.parse({ min: 28, max: 32, source: approved });
+    expect(frozen({ figures: { 'stem-bolts': far } }).figures).toEqual({});
+    const near = figureSchema.parse({ min: 6, max: 7, source: approved });
+    expect(frozen({ figures: { 'stem-bolts': near } }).figures).toEqual({ 'stem-bolts': near });
+  });
+
   // 16 CFR 1512.5 (left hand, rear brake on the right); Pedal Bicycles (Safety) Regulations 2010 (right hand), from memory.
   test.each<[market: string, hand: 'left' | 'right']>([
     ['us', 'left'],
