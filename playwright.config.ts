@@ -16,8 +16,6 @@ export default defineConfig({
   forbidOnly: true,
   fullyParallel: true,
   workers: 2,
-  // A machine that is shared may stand still for seconds, and a wrench types faster than that; a fault of ours comes back the second time.
-  retries: 1,
   timeout: 60_000,
   use: {
     baseURL: address,

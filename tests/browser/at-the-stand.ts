@@ -10,6 +10,8 @@ export interface Shown {
   readonly place: string;
   readonly title: string;
   readonly action: string;
+  /** Something is on its way, to the disk or from it. */
+  readonly isBusy: boolean;
 }
 
 export class Hand {
@@ -50,6 +52,7 @@ export class Hand {
         place: text(heading?.previousElementSibling),
         title: text(heading),
         action: text([...document.querySelectorAll('button')].at(-1)),
+        isBusy: document.querySelector('[aria-busy="true"]') !== null,
       };
     });
   }
@@ -73,7 +76,8 @@ export class Hand {
       .poll(
         async () => {
           after = await this.shown();
-          return JSON.stringify(after);
+          // Working is no answer yet: what comes after it is.
+          return after.isBusy ? JSON.stringify(before) : JSON.stringify(after);
         },
         { intervals: [20, 20, 50, 50, 100], timeout: 10_000 },
       )

@@ -97,9 +97,23 @@ test('every step of a zone can be reached, done or not, and nothing is lost by l
   await expect(page.getByRole('heading', { level: 1 })).toHaveText(seatClamp);
 });
 
-/** All keys at once, as a wrench sends them: faster than a hand, however busy this machine is. */
+/** Keys eight milliseconds apart by their own time, as a wrench sends them, however long this machine takes to pass them on. */
 async function wrenchTypes(page: Page, text: string): Promise<void> {
-  await Promise.all([...text, 'Enter'].map((key) => page.keyboard.press(key)));
+  const keyboard = await page.context().newCDPSession(page);
+  const began = Date.now() / 1000;
+  for (const [index, key] of [...text, 'Enter'].entries()) {
+    const at = { key, timestamp: began + index * 0.008 };
+    const enter = key === 'Enter' && { code: 'Enter', windowsVirtualKeyCode: 13 };
+    const typed = key === 'Enter' ? '\r' : key;
+    await keyboard.send('Input.dispatchKeyEvent', {
+      type: 'keyDown',
+      text: typed,
+      ...at,
+      ...enter,
+    });
+    await keyboard.send('Input.dispatchKeyEvent', { type: 'keyUp', ...at, ...enter });
+  }
+  await keyboard.detach();
 }
 
 test('a wrench that types is heard, judged bolt by bolt, kept over a reload, and presses nothing', async ({
