@@ -3,10 +3,7 @@
 import { useState } from 'react';
 import type { Person } from '../state';
 import { words } from '../words';
-import { Dialog, Notice, NumberPad, Working } from './parts';
-import styles from './pin-dialog.module.css';
-
-export const pinLength = 6;
+import { Dialog, PinPad, Problem, pinLength, Working } from './parts';
 
 export interface PinDialogProps {
   readonly person: Person;
@@ -36,22 +33,13 @@ export function PinDialog({ person, means, onPin, onClose }: PinDialogProps) {
   return (
     <Dialog title={words.sign.pinOf(person.name)} closeLabel={words.app.cancel} onClose={onClose}>
       <p>{means}</p>
-      <p className={styles.pin} aria-live="polite">
-        {'●'.repeat(pin.length)}
-        <span className={styles.left}>{'○'.repeat(pinLength - pin.length)}</span>
-      </p>
       {isBusy && <Working>{words.sign.wait}</Working>}
-      {problem !== undefined && (
-        <Notice as="alert">
-          <p>{problem}</p>
-        </Notice>
-      )}
-      <NumberPad
+      <Problem>{problem}</Problem>
+      <PinPad
         label={words.app.pin}
         value={pin}
         onChange={(typed) => void type(typed)}
         eraseLabel={words.app.erase}
-        maxLength={pinLength}
       />
       {person.demoPin !== undefined && <p>{words.sign.demoPin(person.demoPin)}</p>}
     </Dialog>

@@ -92,6 +92,7 @@ export { lockMinutes, type Preferences, type Session, type SessionStore, themes 
 export type { Shop, ShopStore } from './shop';
 export type { SignatureChecked } from './signature-check';
 export type { HandingOver, SignRefusal } from './signing';
+export type { Supervised } from './standing-for';
 export type { StartRefusal } from './start-job';
 export type { TakenIn } from './take-in-records';
 export type { NewAdapter, NewTool, WrenchDescription } from './tool-board';

@@ -4,6 +4,7 @@ import { ok, type Refusal, type Result, refuse } from '../engine/base';
 import { verifyLog } from '../engine/integrity';
 import type { JobState } from '../engine/job';
 import type { Person } from '../storage/contract';
+import { allowFinding } from './allow-finding';
 import { confirmJoints } from './confirm-joints';
 import { createJobStores } from './job-stores';
 import { loadJob } from './load-job';
@@ -69,6 +70,7 @@ export function createJobActions(
       byPerson(async (actor) =>
         stateIn(await sign(withPerform, job, meaning, { person: actor, pin })),
       ),
+    allowFinding: (asked) => allowFinding(withPerform, asked),
     confirmJoints: (asked) => confirmJoints(withPerform, asked),
     handOver: ({ job, pin, ...handing }) =>
       byPerson(async (actor) =>

@@ -15,6 +15,7 @@ export function jobsWhenNeeded(load: () => Promise<JobActions>): JobActions {
     readDeliveryList: async (text) => (await jobs()).readDeliveryList(text),
     keepDeliveries: async (rows) => (await jobs()).keepDeliveries(rows),
     sign: async (asked) => (await jobs()).sign(asked),
+    allowFinding: async (asked) => (await jobs()).allowFinding(asked),
     confirmJoints: async (asked) => (await jobs()).confirmJoints(asked),
     handOver: async (asked) => (await jobs()).handOver(asked),
     checkLog: async (job) => (await jobs()).checkLog(job),

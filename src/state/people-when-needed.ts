@@ -10,7 +10,8 @@ export function peopleWhenNeeded(load: () => Promise<PeopleActions>): PeopleActi
   };
   return {
     comeWithPin: async (person, pin) => (await people()).comeWithPin(person, pin),
-    provePin: async (person, pin) => (await people()).provePin(person, pin),
+    addPerson: async (person, by) => (await people()).addPerson(person, by),
+    retirePerson: async (person, by) => (await people()).retirePerson(person, by),
     issuePin: async (asked) => (await people()).issuePin(asked),
     standLock: async () => (await people()).standLock(),
     keysKeptAs: async () => (await people()).keysKeptAs(),

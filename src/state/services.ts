@@ -17,6 +17,7 @@ import type {
   StorageRefusal,
   Tool,
 } from '../storage/contract';
+import type { AllowedFinding, AllowRefusal } from './allow-finding';
 import type { BackupStore } from './backup-state';
 import type { CatalogueRefusal, OnTried, TakeInRefusal, TakingIn } from './catalogue-change';
 import type { ConfirmedJoints, ConfirmRefusal } from './confirm-joints';
@@ -33,7 +34,7 @@ import type { JobStore } from './job-store';
 import type { FileLooked } from './look-at-file';
 import type { ActRefusal } from './open-job';
 import type { OwnShop, OwnShopRefusal } from './own-shop';
-import type { NameMissing, NewPerson, PinHeldAlready, PinNotUsable } from './people';
+import type { PinHeldAlready, PinNotUsable } from './people';
 import type { PeopleActions } from './people-actions';
 import type {
   CatalogueFileRefusal,
@@ -116,6 +117,8 @@ export interface JobActions {
     readonly pin: string;
   }): Promise<Result<JobState, SignRefusal | NobodyAtTheStand>>;
   /** A second pair of eyes on an apprentice's joints, by its own PIN; whoever is at the stand stays there. */
+  /** A finding that the bike goes out with, in a supervisor's name. */
+  allowFinding(asked: AllowedFinding): Promise<Result<JobState, AllowRefusal>>;
   confirmJoints(asked: ConfirmedJoints): Promise<Result<JobState | undefined, ConfirmRefusal>>;
   handOver(
     asked: HandingOver & { readonly job: string; readonly pin: string },
@@ -138,9 +141,6 @@ export interface JobActions {
 export interface ShopActions {
   saveFigure(figure: Omit<KnownFigure, 'id'>): Promise<Result<true, StorageRefusal>>;
   removeFigure(id: string): Promise<Result<true, StorageRefusal>>;
-  addPerson(
-    person: NewPerson,
-  ): Promise<Result<Person, StorageRefusal | KeysUnavailable | NameMissing | PinNotUsable>>;
   /** A PIN where this device holds no key of theirs; what was signed elsewhere stays good. */
   choosePin(
     person: string,
@@ -148,8 +148,6 @@ export interface ShopActions {
   ): Promise<Result<true, StorageRefusal | KeysUnavailable | PinNotUsable | PinHeldAlready>>;
   /** The record stays whole: it holds only a digest of what is erased here. */
   eraseCustomer(digest: string): Promise<Result<true, StorageRefusal>>;
-  /** They stay in every record; they only leave the list at the stand. */
-  retirePerson(id: string): Promise<Result<true, StorageRefusal>>;
   loadCatalogue(): Promise<ShopCatalogue>;
   loadMarkets(): Promise<readonly MarketRules[]>;
   /** `onProgress` is told how much of the demo is ready. */

@@ -5,7 +5,7 @@ import type { StorageRefusal } from '../storage/contract';
 import { figureKey } from './figure-book';
 import { forgetCustomer } from './forget-customer';
 import { startOwnShop } from './own-shop';
-import { addPerson, choosePin, retirePerson } from './people';
+import { choosePin } from './people';
 import type { AppPorts } from './ports';
 import type { LivingData, ShopActions } from './services';
 import { attempted } from './storage-refusals';
@@ -19,9 +19,7 @@ export function createShopActions(ports: AppPorts, { session }: LivingData): Sho
         storage.figures.put({ ...figure, id: figureKey(figure.make, figure.model, figure.joint) }),
       ),
     removeFigure: (id) => done(() => storage.figures.remove(id)),
-    addPerson: (person) => addPerson(ports, person, now()),
     choosePin: (person, pin) => choosePin(ports, person, pin, now()),
-    retirePerson: (id) => retirePerson(storage, id, now()),
     eraseCustomer: (digest) => forgetCustomer(storage, digest),
     loadCatalogue,
     loadMarkets: async () => (await loadCatalogue()).markets,

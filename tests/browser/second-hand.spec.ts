@@ -1,9 +1,9 @@
 /** What needs a supervisor asks for their PIN, and a step can be taught whole where it is done. */
 
 import { expect, test } from '@playwright/test';
-import { words } from '../../src/words';
+import { peopleLabels, words } from '../../src/words';
 import { catalogueWords } from '../../src/words/catalogue';
-import { come, goTo, openApp, openJob, signWith } from './app-in-a-browser';
+import { come, demoPerson, goTo, openApp, openJob, signWith } from './app-in-a-browser';
 import { Hand } from './at-the-stand';
 
 const toBeChecked = 'OB7-510774';
@@ -39,11 +39,24 @@ test('people are added by a supervisor, with their PIN', async ({ page }) => {
   await come(page, 'ines');
   await page.getByRole('link', { name: words.app.shop, exact: true }).tap();
   await page.getByRole('button', { name: words.shop.addPerson }).tap();
-  await expect(page.getByRole('main').getByRole('alert')).toContainText('Only a supervisor');
-  const petra = await come(page, 'petra');
-  await page.getByRole('button', { name: words.shop.addPerson }).tap();
+  const adding = page.getByRole('dialog', { name: words.shop.addPerson });
+  await adding.getByLabel(words.shop.personName).fill('Rowan Ashby');
+  for (const digit of '482915')
+    await adding.getByRole('button', { name: digit, exact: true }).tap();
+  const petra = demoPerson('petra');
+  await expect(adding.getByRole('button', { name: /adds them$/ })).toHaveCount(1);
+  await adding.getByRole('button', { name: peopleLabels.addBy(petra.name) }).tap();
   await signWith(page, petra);
-  await expect(page.getByRole('dialog', { name: words.shop.addPerson })).toBeVisible();
+  const row = page.getByRole('listitem').filter({ hasText: 'Rowan Ashby' });
+  await expect(row).toContainText(words.terms.roleNames.mechanic);
+
+  await row.getByRole('button', { name: words.shop.retire }).tap();
+  await page
+    .getByRole('dialog', { name: peopleLabels.retireTitle('Rowan Ashby') })
+    .getByRole('button', { name: peopleLabels.retireBy(petra.name) })
+    .tap();
+  await signWith(page, petra);
+  await expect(row).toContainText(words.shop.left);
 });
 
 test('a step can be taught whole at the stand', async ({ page }) => {

@@ -64,11 +64,13 @@ export async function openWorkshop(market = 'gb'): Promise<Workshop> {
 async function engage(app: TestApp['app'], market: string): Promise<Workshop['people']> {
   const { supervisor, builder, checker, learner } = staff;
   const own = { shop: 'Two Bridges Cycles', market, ...supervisor };
+  const first = must(await app.startOwnShop(own));
+  const by = { supervisor: first.id, supervisorPin: supervisor.pin };
   return {
-    supervisor: must(await app.startOwnShop(own)),
-    builder: must(await app.addPerson(builder)),
-    checker: must(await app.addPerson(checker)),
-    learner: must(await app.addPerson(learner)),
+    supervisor: first,
+    builder: must(await app.addPerson(builder, by)),
+    checker: must(await app.addPerson(checker, by)),
+    learner: must(await app.addPerson(learner, by)),
   };
 }
 

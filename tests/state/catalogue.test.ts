@@ -13,6 +13,12 @@ import { unusedKeys as keys } from '../support/unused-keys';
 /** The ordinary ones and a few of the unlike: every one of them is for the engine's own tests. */
 const fewBikes = async () => (await loadBikesToTry()).slice(0, 16);
 
+/** Who has just begun the shop. */
+const byPetra = ({ session }: App) => ({
+  supervisor: session.getState().person ?? '',
+  supervisorPin: '508236',
+});
+
 async function openedShop(name: string): Promise<TestApp> {
   const shop = createTestApp({ keys, loadBikesToTry: fewBikes });
   must(await shop.app.startOwnShop({ shop: 'Quay Cycles', market: 'gb', name, pin: '508236' }));
@@ -95,7 +101,9 @@ describe('a change', () => {
     expect(await app.changeCatalogue({ reason: ' ', changes: [words('One.')] })).toMatchObject({
       refusal: { code: 'catalogue-reason-missing' },
     });
-    const noor = must(await app.addPerson({ name: 'Noor', roles: ['mechanic'], pin: '274913' }));
+    const noor = must(
+      await app.addPerson({ name: 'Noor', roles: ['mechanic'], pin: '274913' }, byPetra(app)),
+    );
     await settled();
     app.session.getState().come(noor.id);
     expect(await change(app, words('One.'))).toMatchObject({

@@ -123,7 +123,9 @@ describe('a person who leaves', () => {
       await workThrough(bench, job);
       must(await app.sign({ job, meaning: 'built', pin: mechanicsPin }));
       app.session.getState().come(checker.id);
-      must(await app.retirePerson(mechanic.id));
+      must(
+        await app.retirePerson(mechanic.id, { supervisor: checker.id, supervisorPin: checkersPin }),
+      );
       await settled();
       expect((await app.checkSignatures(job)).map(({ finding }) => finding)).toEqual(['good']);
       expect((await historyOf(mechanic.id)).at(-1)).toMatchObject({
@@ -147,7 +149,10 @@ describe('a second pair of eyes', () => {
       shop = await openShopWithAJob();
       const { app, bench, job, checker, storage } = shop;
       const pin = '639471';
-      const learner = must(await app.addPerson({ name: 'Ines', roles: ['apprentice'], pin }));
+      const byChecker = { supervisor: checker.id, supervisorPin: checkersPin };
+      const learner = must(
+        await app.addPerson({ name: 'Ines', roles: ['apprentice'], pin }, byChecker),
+      );
       await settled();
       app.session.getState().come(learner.id);
       const state = await workThrough({ ...bench, person: learner }, job);

@@ -66,12 +66,29 @@ describe('a shop of one’s own', () => {
 describe('people', () => {
   test('come with a PIN, take a new one, and retire without leaving the records', async () => {
     const { app } = await openedShop();
-    const noor = must(await app.addPerson({ name: 'Noor', roles: ['mechanic'], pin: '274913' }));
+    const [petra] = app.people.getState().rows;
+    const by = { supervisor: petra?.id ?? '', supervisorPin: own.pin };
+    const person = { name: 'Noor', roles: ['mechanic'], pin: '274913' } as const;
+    expect(await app.addPerson(person, { ...by, supervisorPin: '111222' })).toMatchObject({
+      ok: false,
+      refusal: { code: 'pin-wrong' },
+    });
+    const noor = must(await app.addPerson(person, by));
+    const asMechanic = { supervisor: noor.id, supervisorPin: person.pin };
+    for (const refused of [
+      await app.addPerson({ ...person, roles: ['supervisor'] }, asMechanic),
+      await app.retirePerson(by.supervisor, asMechanic),
+    ])
+      expect(refused).toEqual({ ok: false, refusal: { code: 'not-a-supervisor' } });
+    expect(await app.retirePerson(by.supervisor, by)).toEqual({
+      ok: false,
+      refusal: { code: 'last-supervisor' },
+    });
     expect(await app.choosePin(noor.id, '917582')).toMatchObject({
       ok: false,
       refusal: { code: 'pin-held-already' },
     });
-    must(await app.retirePerson(noor.id));
+    must(await app.retirePerson(noor.id, by));
     await settled();
     expect(app.people.getState().rows).toMatchObject([
       { name: 'Noor', active: false },

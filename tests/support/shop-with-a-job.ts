@@ -26,7 +26,10 @@ export async function openShopWithAJob(changes: Partial<AppPorts> = {}): Promise
     await app.startOwnShop({ shop: 'Test', market: 'gb', name: 'Petra', pin: checkersPin }),
   );
   const mechanic = must(
-    await app.addPerson({ name: 'Noor', roles: ['mechanic'], pin: mechanicsPin }),
+    await app.addPerson(
+      { name: 'Noor', roles: ['mechanic'], pin: mechanicsPin },
+      { supervisor: checker.id, supervisorPin: checkersPin },
+    ),
   );
   await settled();
   app.session.getState().come(mechanic.id);

@@ -8,7 +8,7 @@ const unused = async () =>
 export const unusedKeys: Keys = {
   createFor: async () => ({ ok: true, value: true }),
   signAs: unused,
-  isPinOf: unused,
+  isPinOf: async () => ({ ok: true, value: true }),
   holds: async () => false,
   keptAs: unused,
   signAsDevice: unused,

@@ -4,7 +4,7 @@ import type { ReactNode } from 'react';
 import type { ShopChange } from '../../engine/plan';
 import { words } from '../../words';
 import { catalogueWords } from '../../words/catalogue';
-import { Button, Dialog, Notice, TextField, Working } from '../parts';
+import { Button, Dialog, Problem, TextField, Working } from '../parts';
 import type { ShownCatalogue } from './use-catalogue';
 import { type Change, useChange } from './use-change';
 
@@ -63,11 +63,7 @@ export function ReasonField({ change }: { readonly change: Change }) {
         autoCapitalize="sentences"
       />
       {tried !== undefined && <Working>{catalogueWords.form.trying(...tried)}</Working>}
-      {problem !== undefined && (
-        <Notice as="alert">
-          <p>{problem}</p>
-        </Notice>
-      )}
+      <Problem>{problem}</Problem>
     </>
   );
 }

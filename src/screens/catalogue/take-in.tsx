@@ -5,7 +5,7 @@ import type { CatalogueVersion, ChangeConflict, VersionedChange } from '../../en
 import { words } from '../../words';
 import { catalogueWords } from '../../words/catalogue';
 import { useApp } from '../app-context';
-import { Button, Choice, Notice, TextField, Working } from '../parts';
+import { Button, Choice, FilePicker, Notice, Problem, TextField, Working } from '../parts';
 import styles from './catalogue.module.css';
 import type { ShownCatalogue } from './use-catalogue';
 import { refusalText } from './use-change';
@@ -28,8 +28,7 @@ export function TakeIn({ shown, onTaken }: TakeInProps) {
   const [read, setRead] = useState<Read>();
   const [said, say] = useState<string>();
   const [problem, setProblem] = useState<string>();
-  const pick = async (file: Blob | undefined) => {
-    if (file === undefined) return;
+  const pick = async (file: Blob) => {
     setRead(undefined);
     setProblem(undefined);
     say(text.reading);
@@ -42,23 +41,11 @@ export function TakeIn({ shown, onTaken }: TakeInProps) {
   };
   return (
     <>
-      <label className={styles.file}>
+      <FilePicker accept=".json,application/json" onPick={(file) => void pick(file)}>
         {text.read}
-        <input
-          type="file"
-          accept=".json,application/json"
-          onChange={({ target }) => {
-            void pick(target.files?.[0]);
-            target.value = '';
-          }}
-        />
-      </label>
+      </FilePicker>
       {said !== undefined && <Working>{said}</Working>}
-      {problem !== undefined && (
-        <Notice as="alert">
-          <p>{problem}</p>
-        </Notice>
-      )}
+      <Problem>{problem}</Problem>
       {read !== undefined && (
         <Decide
           read={read}
@@ -144,11 +131,7 @@ function Decide({ read, shown, onTaken }: TakeInProps & { readonly read: Read })
         autoCapitalize="sentences"
       />
       {tried !== undefined && <Working>{catalogueWords.form.trying(...tried)}</Working>}
-      {problem !== undefined && (
-        <Notice as="alert">
-          <p>{problem}</p>
-        </Notice>
-      )}
+      <Problem>{problem}</Problem>
       <div className={styles.buttons}>
         <Button tone="solid" busy={isBusy} onPress={() => void takeIn()}>
           {text.takeIn(incoming.length)}

@@ -9,7 +9,7 @@ import { useApp } from '../app-context';
 import { BikeFields } from '../bike-fields';
 import type { BoxDraft } from '../box-answers';
 import { draftLike, emptyDraft, readDraft, withKind } from '../box-draft';
-import { Button, Notice, Pick, TextField } from '../parts';
+import { Button, FilePicker, Notice, Pick, Problem, TextField } from '../parts';
 import { routes } from '../routes';
 import styles from './goods-in.module.css';
 
@@ -30,7 +30,6 @@ export function BoxForm() {
   }, [complaints]);
   const [problem, setProblem] = useState<string>();
   const [taken, setTaken] = useState<{ readonly job: string; readonly frame: string }>();
-  const camera = useRef<HTMLInputElement>(null);
   const reading = readDraft(draft);
   const isKnown = rows.some(
     ({ frameNumber }) => frameNumber === draft.frameNumber.trim().toUpperCase(),
@@ -54,8 +53,7 @@ export function BoxForm() {
   const wrong = (place: string) =>
     complaints > 0 && !reading.ok ? reading.wrong.get(place) : undefined;
 
-  const photograph = async (file: File | undefined) => {
-    if (file === undefined) return;
+  const photograph = async (file: File) => {
     const photo = await app.keepPhoto(file);
     if (photo.ok) setPhotos([...photos, photo.value]);
     else setProblem(words.refusal({ ...photo.refusal }));
@@ -157,16 +155,10 @@ export function BoxForm() {
           maxLength={200}
         />
         <div className={styles.photo}>
-          <Button onPress={() => camera.current?.click()}>{words.goodsIn.photo}</Button>
+          <FilePicker accept="image/*" capture onPick={(file) => void photograph(file)}>
+            {words.goodsIn.photo}
+          </FilePicker>
           {photos.length > 0 && <span role="status">{words.goodsIn.photoKept(photos.length)}</span>}
-          <input
-            ref={camera}
-            type="file"
-            accept="image/*"
-            capture="environment"
-            hidden
-            onChange={(event) => void photograph(event.target.files?.[0])}
-          />
         </div>
       </div>
       {taken !== undefined && (
@@ -179,11 +171,7 @@ export function BoxForm() {
           <p>{words.goodsIn.taken(taken.frame)}</p>
         </Notice>
       )}
-      {problem !== undefined && (
-        <Notice as="alert">
-          <p>{problem}</p>
-        </Notice>
-      )}
+      <Problem>{problem}</Problem>
       <Button tone="solid" wide detail={words.goodsIn.takeDetail} onPress={() => void takeIn()}>
         {words.goodsIn.take}
       </Button>

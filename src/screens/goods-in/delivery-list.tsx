@@ -1,21 +1,19 @@
 /** A pallet from a file: read first, shown line by line, taken in together. */
 
-import { useRef, useState } from 'react';
+import { useState } from 'react';
 import type { DeliveryReading } from '../../state';
 import { words } from '../../words';
 import { useApp } from '../app-context';
-import { Button, Notice, Working } from '../parts';
+import { Button, FilePicker, Notice, Problem, Working } from '../parts';
 import styles from './goods-in.module.css';
 
 export function DeliveryList() {
   const app = useApp();
-  const picker = useRef<HTMLInputElement>(null);
   const [reading, setReading] = useState<DeliveryReading>();
   const [problem, setProblem] = useState<string>();
   const [taken, setTaken] = useState<number>();
   const [isBusy, setBusy] = useState(false);
-  const read = async (file: File | undefined) => {
-    if (file === undefined) return;
+  const read = async (file: File) => {
     setTaken(undefined);
     setReading(undefined);
     setBusy(true);
@@ -24,7 +22,6 @@ export function DeliveryList() {
     setBusy(false);
     setProblem(answer.ok ? undefined : words.refusal({ ...answer.refusal }));
     if (answer.ok) setReading(answer.value);
-    if (picker.current !== null) picker.current.value = '';
   };
   const takeAll = async (rows: DeliveryReading['rows']) => {
     setBusy(true);
@@ -38,27 +35,19 @@ export function DeliveryList() {
     <div className={styles.form}>
       <p>{words.goodsIn.listHint}</p>
       <div className={styles.photo}>
-        <Button tone="solid" onPress={() => picker.current?.click()}>
+        <FilePicker
+          tone="solid"
+          accept=".csv,text/csv,text/plain"
+          onPick={(file) => void read(file)}
+        >
           {words.goodsIn.chooseFile}
-        </Button>
+        </FilePicker>
         <a className={styles.sample} href="./demo/delivery-list.csv" download>
           {words.goodsIn.sample}
         </a>
-        <input
-          ref={picker}
-          type="file"
-          accept=".csv,text/csv,text/plain"
-          hidden
-          aria-label={words.goodsIn.chooseFile}
-          onChange={(event) => void read(event.target.files?.[0])}
-        />
       </div>
       {isBusy && reading === undefined && <Working>{words.goodsIn.reading}</Working>}
-      {problem !== undefined && (
-        <Notice as="alert">
-          <p>{problem}</p>
-        </Notice>
-      )}
+      <Problem>{problem}</Problem>
       {taken !== undefined && (
         <Notice as="status">
           <p>{words.goodsIn.allTaken(taken)}</p>

@@ -7,12 +7,15 @@ export interface FilePickerProps {
   readonly children: string;
   /** As the `accept` of a file input. */
   readonly accept?: string;
+  /** Straight from the camera, where the device has one. */
+  readonly capture?: boolean;
   readonly tone?: 'solid' | 'plain';
   readonly busy?: boolean;
   readonly onPick: (file: File) => void;
 }
 
-export function FilePicker({ children, accept, tone = 'plain', busy, onPick }: FilePickerProps) {
+export function FilePicker(props: FilePickerProps) {
+  const { children, accept, capture = false, tone = 'plain', busy, onPick } = props;
   const input = useRef<HTMLInputElement>(null);
   const picked = (file: File | undefined) => {
     if (file !== undefined) onPick(file);
@@ -28,6 +31,7 @@ export function FilePicker({ children, accept, tone = 'plain', busy, onPick }: F
         ref={input}
         type="file"
         accept={accept}
+        capture={capture ? 'environment' : undefined}
         hidden
         aria-label={children}
         onChange={(event) => picked(event.target.files?.[0])}

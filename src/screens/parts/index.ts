@@ -20,4 +20,6 @@ export { FilePicker, type FilePickerProps } from './file-picker';
 export { Notice, type NoticeProps } from './notice';
 export { NumberPad, type NumberPadProps } from './number-pad';
 export { Page, type PageProps } from './page';
+export { PinPad, type PinPadProps, pinLength } from './pin-pad';
+export { Problem } from './problem';
 export { Empty, Working } from './waiting';

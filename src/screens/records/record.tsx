@@ -8,7 +8,7 @@ import { words } from '../../words';
 import { useApp, useNames } from '../app-context';
 import { SomebodyFirst } from '../hands';
 import { JobFrame } from '../job-frame';
-import { Button, Dialog, Notice, Page, TextField } from '../parts';
+import { Button, Dialog, Notice, Page, Problem, TextField } from '../parts';
 import type { ShownJob } from '../use-job';
 import { RecordLog } from './record-log';
 import styles from './records.module.css';
@@ -134,11 +134,7 @@ function EraseDialog({ digest, onErased, onClose }: EraseDialogProps) {
       <Notice>
         <p>{words.records.eraseText}</p>
       </Notice>
-      {problem !== undefined && (
-        <Notice as="alert">
-          <p>{problem}</p>
-        </Notice>
-      )}
+      <Problem>{problem}</Problem>
     </Dialog>
   );
 }

@@ -5,7 +5,7 @@ import type { PrintedCode } from '../../state';
 import { words } from '../../words';
 import { fileWords } from '../../words/file-words';
 import { useApp } from '../app-context';
-import { Button, FilePicker, Notice, Page, TextField, Working } from '../parts';
+import { Button, FilePicker, Notice, Page, Problem, TextField, Working } from '../parts';
 import styles from './records.module.css';
 import { useVerifying } from './use-verifying';
 import type { Findings } from './verify-findings';
@@ -68,11 +68,7 @@ export function Verify() {
           )}
         </div>
         {working !== undefined && <Working>{working}</Working>}
-        {problem !== undefined && (
-          <Notice as="alert">
-            <p>{problem}</p>
-          </Notice>
-        )}
+        <Problem>{problem}</Problem>
         {given.code !== undefined && <p>{saidBy(given.code)}</p>}
         {findings !== undefined && <Shown findings={findings} />}
       </div>

@@ -6,7 +6,7 @@ import { useStore } from 'zustand';
 import { words } from '../../words';
 import { fileWords } from '../../words/file-words';
 import { useApp } from '../app-context';
-import { Button, Notice, Working } from '../parts';
+import { Button, Notice, Problem, Working } from '../parts';
 import { routes } from '../routes';
 import { sizeText } from '../size-text';
 import styles from './shop.module.css';
@@ -38,11 +38,7 @@ export function Backup() {
           <p>{said}</p>
         </Notice>
       )}
-      {problem !== undefined && (
-        <Notice as="alert">
-          <p>{problem}</p>
-        </Notice>
-      )}
+      <Problem>{problem}</Problem>
       <div className={styles.buttons}>
         {folder !== undefined && (
           <Button busy={isBusy} onPress={() => void save('folder')}>

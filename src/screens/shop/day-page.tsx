@@ -7,7 +7,7 @@ import type { DayPage as Day } from '../../state';
 import { words } from '../../words';
 import { fileWords } from '../../words/file-words';
 import { useApp } from '../app-context';
-import { Button, Notice, Working } from '../parts';
+import { Button, Problem, Working } from '../parts';
 import styles from './day-page.module.css';
 
 export function DayPage() {
@@ -33,11 +33,7 @@ export function DayPage() {
           </Button>
         )}
       </div>
-      {problem !== undefined && (
-        <Notice as="alert">
-          <p>{problem}</p>
-        </Notice>
-      )}
+      <Problem>{problem}</Problem>
       {day === undefined && problem === undefined && <Working>{fileWords.verify.checking}</Working>}
       {day !== undefined && <Printed day={day} />}
     </main>

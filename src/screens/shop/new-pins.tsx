@@ -6,7 +6,7 @@ import type { Person } from '../../state';
 import { words } from '../../words';
 import { fileWords } from '../../words/file-words';
 import { useApp } from '../app-context';
-import { Button, Dialog, Notice, NumberPad } from '../parts';
+import { Button, Dialog, PinPad, Problem } from '../parts';
 import styles from './shop.module.css';
 
 export function NewPins() {
@@ -71,22 +71,8 @@ function PinFor({ person, onKept, onClose }: PinForProps) {
         </Button>
       }
     >
-      {problem !== undefined && (
-        <Notice as="alert">
-          <p>{problem}</p>
-        </Notice>
-      )}
-      <p>
-        {'●'.repeat(pin.length)}
-        {'○'.repeat(6 - pin.length)}
-      </p>
-      <NumberPad
-        label={label}
-        value={pin}
-        onChange={setPin}
-        eraseLabel={words.app.erase}
-        maxLength={6}
-      />
+      <Problem>{problem}</Problem>
+      <PinPad label={label} value={pin} onChange={setPin} eraseLabel={words.app.erase} />
     </Dialog>
   );
 }

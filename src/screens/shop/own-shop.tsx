@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { marketIds } from '../../engine/market';
 import { words } from '../../words';
 import { useApp } from '../app-context';
-import { Button, Dialog, Notice, NumberPad, Pick, TextField } from '../parts';
+import { Button, Dialog, Notice, Pick, PinPad, Problem, TextField } from '../parts';
 import styles from './shop.module.css';
 
 export function OwnShop() {
@@ -51,11 +51,7 @@ function OwnShopDialog({ onClose }: { readonly onClose: () => void }) {
       <Notice>
         <p>{words.shop.ownWarning}</p>
       </Notice>
-      {problem !== undefined && (
-        <Notice as="alert">
-          <p>{problem}</p>
-        </Notice>
-      )}
+      <Problem>{problem}</Problem>
       <TextField
         label={words.shop.shopName}
         value={shop}
@@ -76,16 +72,12 @@ function OwnShopDialog({ onClose }: { readonly onClose: () => void }) {
         maxLength={80}
         autoCapitalize="words"
       />
-      <p>
-        {words.shop.newPin}: {'●'.repeat(pin.length)}
-        {'○'.repeat(6 - pin.length)}
-      </p>
-      <NumberPad
+      <PinPad
         label={words.shop.newPin}
+        isLabelled
         value={pin}
         onChange={setPin}
         eraseLabel={words.app.erase}
-        maxLength={6}
       />
     </Dialog>
   );

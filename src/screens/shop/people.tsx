@@ -5,60 +5,36 @@ import { useStore } from 'zustand';
 import { type Role, roles } from '../../engine/job';
 import type { Person } from '../../state';
 import { peopleLabels, words } from '../../words';
-import { useApp, useHands } from '../app-context';
-import { Button, Checks, Dialog, Empty, Notice, NumberPad, TextField } from '../parts';
-import { PinDialog } from '../pin-dialog';
+import { useApp } from '../app-context';
+import { Button, Checks, Empty, PinPad, pinLength, TextField } from '../parts';
 import { NewPin } from './new-pin';
 import { PersonHistory } from './person-history';
 import styles from './shop.module.css';
+import { SupervisedDialog } from './supervised';
 
 export function People() {
-  const app = useApp();
-  const hands = useHands();
-  const people = useStore(app.people, ({ rows }) => rows);
-  const [asking, ask] = useState<'pin' | 'person' | 'supervisor'>();
-  const isSupervisor = hands?.roles.includes('supervisor') ?? false;
+  const people = useStore(useApp().people, ({ rows }) => rows);
+  const [isAdding, add] = useState(false);
   return (
     <section>
       <div className={styles.head}>
         <h2>{words.shop.people}</h2>
-        <Button onPress={() => ask(isSupervisor ? 'pin' : 'supervisor')}>
-          {words.shop.addPerson}
-        </Button>
+        <Button onPress={() => add(true)}>{words.shop.addPerson}</Button>
       </div>
-      {asking === 'supervisor' && (
-        <Notice as="alert">
-          <p>{words.refusal({ code: 'not-a-supervisor' })}</p>
-        </Notice>
-      )}
       {people.length === 0 && <Empty>{words.hands.nobody}</Empty>}
       <ul className={styles.people}>
         {people.map((person) => (
           <PersonRow key={person.id} person={person} />
         ))}
       </ul>
-      {asking === 'pin' && hands !== undefined && (
-        <PinDialog
-          person={hands}
-          means={words.shop.addMeans}
-          onClose={() => ask((now) => (now === 'pin' ? undefined : now))}
-          onPin={async (pin) => {
-            const proved = await app.provePin(hands.id, pin);
-            if (!proved.ok) return words.refusal({ ...proved.refusal });
-            ask('person');
-            return undefined;
-          }}
-        />
-      )}
-      {asking === 'person' && <AddPerson onClose={() => ask(undefined)} />}
+      {isAdding && <AddPerson onClose={() => add(false)} />}
     </section>
   );
 }
 
 function PersonRow({ person }: { readonly person: Person }) {
-  const app = useApp();
-  const { id, name, active, demoPin } = person;
-  const [asking, ask] = useState<'new-pin' | 'history'>();
+  const { name, active, demoPin } = person;
+  const [asking, ask] = useState<'new-pin' | 'history' | 'retire'>();
   return (
     <li className={styles.person}>
       <strong>{name}</strong>
@@ -76,10 +52,7 @@ function PersonRow({ person }: { readonly person: Person }) {
             <Button label={peopleLabels.newPinTitle(name)} onPress={() => ask('new-pin')}>
               {peopleLabels.newPin}
             </Button>
-            <Button
-              label={`${words.shop.retire}: ${name}`}
-              onPress={() => void app.retirePerson(id)}
-            >
+            <Button label={`${words.shop.retire}: ${name}`} onPress={() => ask('retire')}>
               {words.shop.retire}
             </Button>
           </>
@@ -87,6 +60,7 @@ function PersonRow({ person }: { readonly person: Person }) {
       </div>
       {asking === 'history' && <PersonHistory person={person} onClose={() => ask(undefined)} />}
       {asking === 'new-pin' && <NewPin person={person} onClose={() => ask(undefined)} />}
+      {asking === 'retire' && <Retire person={person} onClose={() => ask(undefined)} />}
     </li>
   );
 }
@@ -96,31 +70,18 @@ function AddPerson({ onClose }: { readonly onClose: () => void }) {
   const [name, setName] = useState('');
   const [chosen, choose] = useState<readonly Role[]>(['mechanic']);
   const [pin, setPin] = useState('');
-  const [isBusy, setBusy] = useState(false);
-  const [problem, setProblem] = useState<string>();
-  const save = async () => {
-    setBusy(true);
-    const added = await app.addPerson({ name, roles: chosen, pin });
-    setBusy(false);
-    if (added.ok) onClose();
-    else setProblem(words.refusal({ ...added.refusal }));
-  };
   return (
-    <Dialog
+    <SupervisedDialog
       title={words.shop.addPerson}
-      closeLabel={words.app.cancel}
+      means={peopleLabels.addMeans(name.trim())}
+      isReady={name.trim() !== '' && chosen.length > 0 && pin.length === pinLength}
+      by={peopleLabels.addBy}
+      onSupervised={async (by) => {
+        const added = await app.addPerson({ name, roles: chosen, pin }, by);
+        return added.ok ? undefined : words.refusal({ ...added.refusal });
+      }}
       onClose={onClose}
-      actions={
-        <Button tone="solid" busy={isBusy} onPress={() => void save()}>
-          {words.shop.addButton}
-        </Button>
-      }
     >
-      {problem !== undefined && (
-        <Notice as="alert">
-          <p>{problem}</p>
-        </Notice>
-      )}
       <TextField
         label={words.shop.personName}
         value={name}
@@ -134,17 +95,32 @@ function AddPerson({ onClose }: { readonly onClose: () => void }) {
         onChange={choose}
         options={roles.map((value) => ({ value, label: words.terms.roleNames[value] }))}
       />
-      <p>
-        {words.shop.pin}: {'●'.repeat(pin.length)}
-        {'○'.repeat(6 - pin.length)}
-      </p>
-      <NumberPad
+      <PinPad
         label={words.shop.pin}
+        isLabelled
         value={pin}
         onChange={setPin}
         eraseLabel={words.app.erase}
-        maxLength={6}
       />
-    </Dialog>
+    </SupervisedDialog>
+  );
+}
+
+function Retire({ person, onClose }: { readonly person: Person; readonly onClose: () => void }) {
+  const app = useApp();
+  return (
+    <SupervisedDialog
+      title={peopleLabels.retireTitle(person.name)}
+      means={peopleLabels.retireMeans(person.name)}
+      isReady
+      by={peopleLabels.retireBy}
+      onSupervised={async (by) => {
+        const retired = await app.retirePerson(person.id, by);
+        return retired.ok ? undefined : words.refusal({ ...retired.refusal });
+      }}
+      onClose={onClose}
+    >
+      <p>{peopleLabels.retireText}</p>
+    </SupervisedDialog>
   );
 }

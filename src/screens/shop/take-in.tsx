@@ -6,7 +6,7 @@ import type { FileLooked, TakenIn } from '../../state';
 import { words } from '../../words';
 import { fileWords } from '../../words/file-words';
 import { useApp } from '../app-context';
-import { Button, FilePicker, Notice, Page, Working } from '../parts';
+import { Button, FilePicker, Notice, Page, Problem, Working } from '../parts';
 import { routes } from '../routes';
 import { LookedList } from './looked-list';
 import { NewPins } from './new-pins';
@@ -31,11 +31,7 @@ export function TakeIn() {
           </FilePicker>
         </div>
         {working !== undefined && <Working>{working}</Working>}
-        {problem !== undefined && (
-          <Notice as="alert">
-            <p>{problem}</p>
-          </Notice>
-        )}
+        <Problem>{problem}</Problem>
         {looked !== undefined && working === undefined && (
           <Looked looked={looked} onTake={take} onRestore={restore} />
         )}

@@ -6,7 +6,7 @@ import type { Tool } from '../../state';
 import { words } from '../../words';
 import { boardWords } from '../../words/board-words';
 import { useApp } from '../app-context';
-import { Button, Dialog, Notice, Pick, TextField } from '../parts';
+import { Button, Dialog, Pick, Problem, TextField } from '../parts';
 import { numberIn } from './number-in';
 import styles from './tool-board.module.css';
 
@@ -65,11 +65,7 @@ export function AdapterForm({ tool, wrenches, onClose }: AdapterFormProps) {
         </>
       }
     >
-      {problem !== undefined && (
-        <Notice as="alert">
-          <p>{problem}</p>
-        </Notice>
-      )}
+      <Problem>{problem}</Problem>
       <div className={styles.fields}>
         <TextField label={toolBoard.adapterName} value={name} onChange={setName} maxLength={60} />
         <Pick

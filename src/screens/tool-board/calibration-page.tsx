@@ -8,7 +8,7 @@ import { words } from '../../words';
 import { boardWords } from '../../words/board-words';
 import { useApp } from '../app-context';
 import { SomebodyFirst } from '../hands';
-import { ActionBar, Button, Choice, Notice, Page, TextField, Working } from '../parts';
+import { ActionBar, Button, Choice, Page, Problem, TextField, Working } from '../parts';
 import { routes } from '../routes';
 import styles from './calibration.module.css';
 import { judged as judge } from './calibration-draft';
@@ -123,11 +123,7 @@ function CalibrationOf({ tool }: { readonly tool: WrenchTool }) {
           <CalibrationVerdict judged={asLeft} wrench={wrench} isLeft />
         </>
       )}
-      {problem !== undefined && (
-        <Notice as="alert">
-          <p>{problem}</p>
-        </Notice>
-      )}
+      <Problem>{problem}</Problem>
     </Page>
   );
 }

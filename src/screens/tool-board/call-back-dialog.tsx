@@ -5,7 +5,7 @@ import type { BikeInDoubt, Doubt } from '../../state';
 import { words } from '../../words';
 import { boardWords } from '../../words/board-words';
 import { useApp } from '../app-context';
-import { Button, Dialog, Notice, TextField } from '../parts';
+import { Button, Dialog, Problem, TextField } from '../parts';
 import { causeText } from './doubt-text';
 import styles from './reach-back.module.css';
 
@@ -52,11 +52,7 @@ export function CallBackDialog({ doubt, bike, onClose }: CallBackDialogProps) {
         </Button>
       }
     >
-      {problem !== undefined && (
-        <Notice as="alert">
-          <p>{problem}</p>
-        </Notice>
-      )}
+      <Problem>{problem}</Problem>
       <p>{isGone ? reachBack.callBackMeans : reachBack.reopenMeans}</p>
       <p>{joints}</p>
       {isGone && (

@@ -6,7 +6,7 @@ import type { WrenchTool } from '../../state';
 import { words } from '../../words';
 import { boardWords } from '../../words/board-words';
 import { useApp } from '../app-context';
-import { Button, Choice, Dialog, Notice, TextField } from '../parts';
+import { Button, Choice, Dialog, Problem, TextField } from '../parts';
 import styles from './wrench-page.module.css';
 
 export interface ConditionDialogProps {
@@ -41,11 +41,7 @@ export function ConditionDialog({ tool, onClose }: ConditionDialogProps) {
         </Button>
       }
     >
-      {problem !== undefined && (
-        <Notice as="alert">
-          <p>{problem}</p>
-        </Notice>
-      )}
+      <Problem>{problem}</Problem>
       <Choice
         label={toolBoard.condition}
         value={to}

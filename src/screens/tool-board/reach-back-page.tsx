@@ -14,7 +14,7 @@ import {
 import { words } from '../../words';
 import { boardWords } from '../../words/board-words';
 import { useApp, useNames } from '../app-context';
-import { Button, Empty, Notice, Page, Working } from '../parts';
+import { Button, Empty, Notice, Page, Problem, Working } from '../parts';
 import { routes } from '../routes';
 import { BikeRow } from './bike-in-doubt';
 import { CallBackDialog } from './call-back-dialog';
@@ -67,11 +67,7 @@ function ReachBackOf({ tool, doubt }: ReachBackProps) {
       }
     >
       <Why tool={tool} doubt={doubt} />
-      {problem !== undefined && (
-        <Notice as="alert">
-          <p>{problem}</p>
-        </Notice>
-      )}
+      <Problem>{problem}</Problem>
       {reached === undefined && problem === undefined && (
         <Working>
           {progress === undefined ? reachBack.working : reachBack.progress(...progress)}

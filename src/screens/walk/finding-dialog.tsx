@@ -1,10 +1,10 @@
 /** Writes a finding down: how bad, what, and a picture where it helps. */
 
-import { useRef, useState } from 'react';
+import { useState } from 'react';
 import { type Severity, severities } from '../../engine/inspection';
 import { words } from '../../words';
 import { useApp } from '../app-context';
-import { Button, Choice, Dialog, Notice, TextField } from '../parts';
+import { Button, Choice, Dialog, FilePicker, Notice, TextField } from '../parts';
 import type { ShownJob } from '../use-job';
 import styles from './walk.module.css';
 
@@ -26,13 +26,11 @@ export interface FindingDialogProps {
 export function FindingDialog(props: FindingDialogProps) {
   const { severity: offered, value = '', onClose, onFinding } = props;
   const app = useApp();
-  const camera = useRef<HTMLInputElement>(null);
   const [severity, setSeverity] = useState(offered);
   const [text, setText] = useState(value);
   const [photos, setPhotos] = useState<readonly string[]>([]);
   const [problem, setProblem] = useState<string>();
-  const photograph = async (file: File | undefined) => {
-    if (file === undefined) return;
+  const photograph = async (file: File) => {
     const kept = await app.keepPhoto(file);
     if (kept.ok) setPhotos([...photos, kept.value]);
     else setProblem(words.refusal({ ...kept.refusal }));
@@ -74,16 +72,10 @@ export function FindingDialog(props: FindingDialogProps) {
         error={problem}
       />
       <div className={styles.others}>
-        <Button onPress={() => camera.current?.click()}>{words.walk.photo}</Button>
+        <FilePicker accept="image/*" capture onPick={(file) => void photograph(file)}>
+          {words.walk.photo}
+        </FilePicker>
         {photos.length > 0 && <p role="status">{words.walk.photoTaken}</p>}
-        <input
-          ref={camera}
-          type="file"
-          accept="image/*"
-          capture="environment"
-          hidden
-          onChange={(event) => void photograph(event.target.files?.[0])}
-        />
       </div>
       <Notice>
         <p>{words.walk.caution}</p>

@@ -98,10 +98,10 @@ function FindingRow({ shown, finding }: { readonly shown: ShownJob; readonly fin
           means={words.walk.allowWarning}
           onClose={() => stand(undefined)}
           onPin={async (pin) => {
-            const proved = await app.provePin(hands.id, pin);
-            if (!proved.ok) return words.refusal({ ...proved.refusal });
-            await shown.store.act({ kind: 'allow-finding', finding: finding.id, reason });
-            return undefined;
+            const by = { supervisor: hands.id, supervisorPin: pin };
+            const asked = { job: shown.open.job, finding: finding.id, reason, ...by };
+            const allowed = await app.allowFinding(asked);
+            return allowed.ok ? undefined : words.refusal({ ...allowed.refusal }, names);
           }}
         />
       )}

@@ -28,6 +28,8 @@ export const otherRefusals: Readonly<Record<string, (facts: Facts) => string>> =
   'person-unknown': () => 'This person does not work here any more. Choose somebody else.',
   'pin-held-already': () =>
     'This person has a PIN on this device. A supervisor gives a new one under People.',
+  'last-supervisor': () =>
+    'Nobody else here is a supervisor, and without one nobody can add people or give a new PIN. Add another supervisor first.',
   'not-a-supervisor': () => 'Only a supervisor may do this. Ask one to come to the stand.',
   'shop-catalogue-faulty': () =>
     'The shop’s changes no longer fit the catalogue, so no job can be opened. A supervisor looks at them under Catalogue.',

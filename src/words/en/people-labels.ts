@@ -19,7 +19,14 @@ export const peopleLabels = {
   newPinSix: 'New PIN of six digits, chosen by its owner',
   newPinBy: (name: string) => `${name} gives it`,
   newPinMeans: (name: string) => `I give ${name} a new PIN and a new key.`,
-  noSupervisor: 'Only a supervisor can give a new PIN, and this shop has none who works here.',
+  addBy: (name: string) => `${name} adds them`,
+  addMeans: (name: string) => `I stand for it that ${name} works here, and for what they may do.`,
+  retireTitle: (name: string) => `${name} has left`,
+  retireText:
+    'They leave the list at the stand. Everything they did and signed stays in every record, and stays good.',
+  retireBy: (name: string) => `${name} says so`,
+  retireMeans: (name: string) => `${name} no longer works here.`,
+  noSupervisor: 'Only a supervisor may do this, and this shop has none who works here.',
   lostBook: 'This browser has cleared the book',
   lostBookText: (day: string) =>
     `A shop was kept here, last opened on ${day}, and its data is gone. A browser may do this when the device runs out of room, or when somebody clears its data; Standbook itself deletes nothing.`,

@@ -95,7 +95,10 @@ describe('reading', () => {
 
   test('is for everybody, changing for supervisors', async () => {
     const noor = must(
-      await shop.app.addPerson({ name: 'Noor', roles: ['mechanic'], pin: '274913' }),
+      await shop.app.addPerson(
+        { name: 'Noor', roles: ['mechanic'], pin: '274913' },
+        { supervisor: shop.app.session.getState().person ?? '', supervisorPin: '508236' },
+      ),
     );
     await settled();
     shop.app.session.getState().come(noor.id);
@@ -257,7 +260,7 @@ describe('versions', () => {
       at: '2026-11-25T15:00:00+00:00',
     });
     await show(routes.catalogueChanges);
-    const input = screen.getByLabelText(history.read);
+    const input = screen.getByLabelText(history.read, { selector: 'input' });
     await user.upload(input, new File(['{"no": 1}'], 'x.json', { type: 'application/json' }));
     expect(await screen.findByRole('alert')).toHaveTextContent('Nothing was changed');
     await user.upload(input, new File([text], 'theirs.json', { type: 'application/json' }));

@@ -17,7 +17,10 @@ beforeEach(openDialogsAsBrowsersDo);
 test('an apprentice’s joints are confirmed by somebody who may, and by nobody else', async () => {
   const { app, bench, job, checker, storage } = await openShopWithAJob();
   const pin = '639471';
-  const learner = must(await app.addPerson({ name: 'Ines', roles: ['apprentice'], pin }));
+  const byChecker = { supervisor: checker.id, supervisorPin: checkersPin };
+  const learner = must(
+    await app.addPerson({ name: 'Ines', roles: ['apprentice'], pin }, byChecker),
+  );
   await settled();
   app.session.getState().come(learner.id);
   const state = await workThrough({ ...bench, person: learner }, job);

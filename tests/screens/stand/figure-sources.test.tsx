@@ -55,7 +55,10 @@ const people = { mechanic: '', supervisor: '' };
 async function show(known: (own: typeof people) => Known, { comes = true } = {}) {
   const { app } = createTestApp();
   const own = await app.startOwnShop({ shop: 'Test', market: 'gb', name: 'Petra', pin: '508236' });
-  const noor = await app.addPerson({ name: 'Noor', roles: ['mechanic'], pin: '274913' });
+  const noor = await app.addPerson(
+    { name: 'Noor', roles: ['mechanic'], pin: '274913' },
+    { supervisor: must(own).id, supervisorPin: '508236' },
+  );
   Object.assign(people, { supervisor: must(own).id, mechanic: must(noor).id });
   if (comes) app.session.getState().come(people.mechanic);
   else app.session.getState().leave();
