@@ -1,22 +1,8 @@
 /** What a good mechanic does first at front wheels, front brakes and bars, held against the plans of unlike bikes. */
 
 import { describe, expect, test } from 'vitest';
-import { predecessorsOf } from '../../src/engine/plan';
 import { idsOf, type Kind, plans } from '../support/front-half-plans';
-
-/** Whether the catalogue itself demands the order, so that no tie-break can undo it. */
-function mustComeFirst(kind: Kind, earlier: string, later: string): boolean {
-  const before = predecessorsOf(plans[kind].steps);
-  const reached = new Set<string>();
-  const waiting = [later];
-  for (let id = waiting.pop(); id !== undefined; id = waiting.pop()) {
-    for (const other of before.get(id) ?? []) {
-      if (!reached.has(other)) waiting.push(other);
-      reached.add(other);
-    }
-  }
-  return reached.has(earlier);
-}
+import { mustComeFirst } from '../support/plan-of';
 
 // Source of all rows: common practice, no source.
 describe('what comes first', () => {
@@ -134,6 +120,6 @@ describe('what comes first', () => {
     ],
   ])('[P14] %s', (_, kind, earlier, later) => {
     expect(idsOf(kind)).toEqual(expect.arrayContaining([earlier, later]));
-    expect(mustComeFirst(kind, earlier, later)).toBe(true);
+    expect(mustComeFirst(plans[kind], earlier, later)).toBe(true);
   });
 });

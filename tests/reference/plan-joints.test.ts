@@ -1,16 +1,15 @@
 /** Joints as the trade knows them: which way the thread turns, how many bolts, what goes on them, how tight as a rule. */
 
 import { describe, expect, test } from 'vitest';
-import { type PlanJoint, resolvePlan } from '../../src/engine/plan';
+import type { PlanJoint } from '../../src/engine/plan';
 import { bikeFrom, mountainBike, townBike } from '../support/bikes';
+import { planOf } from '../support/plan-of';
 import { seedCatalogue } from '../support/seed-catalogue';
 
 const catalogue = seedCatalogue();
 
 function jointsOf(bike: ReturnType<typeof bikeFrom>): ReadonlyMap<string, PlanJoint> {
-  const plan = resolvePlan(bike, catalogue);
-  if (!plan.ok) throw new Error(`a plan was expected, not ${JSON.stringify(plan.refusal)}`);
-  return new Map(plan.value.steps.flatMap(({ joint }) => (joint ? [[joint.id, joint]] : [])));
+  return new Map(planOf(bike).steps.flatMap(({ joint }) => (joint ? [[joint.id, joint]] : [])));
 }
 
 const discs = {
@@ -99,9 +98,7 @@ describe('what never meets carbon', () => {
 
   // Source: common practice, no source: carbon is held by assembly compound, and clamped more gently.
   test('[P14] a carbon post is fitted without grease', () => {
-    const plan = resolvePlan(carbon, catalogue);
-    if (!plan.ok) throw new Error(`a plan was expected, not ${plan.refusal.code}`);
-    const fitting = plan.value.steps.filter((step) => step.id.startsWith('fit-seat-post'));
+    const fitting = planOf(carbon).steps.filter((step) => step.id.startsWith('fit-seat-post'));
     expect(fitting.map((step) => step.preparation?.kind)).toEqual(['assembly-compound']);
   });
 

@@ -1,17 +1,9 @@
 /** What a mechanic shows good again after loosening something, held against the plans of two bikes. */
 
 import { describe, expect, test } from 'vitest';
-import { resolvePlan, staleAfter } from '../../src/engine/plan';
+import { staleAfter } from '../../src/engine/plan';
 import { bikeFrom, mountainBike, townBike } from '../support/bikes';
-import { seedCatalogue } from '../support/seed-catalogue';
-
-const catalogue = seedCatalogue();
-
-function planOf(bike: ReturnType<typeof bikeFrom>) {
-  const plan = resolvePlan(bike, catalogue);
-  if (!plan.ok) throw new Error(`a plan was expected, not ${JSON.stringify(plan.refusal)}`);
-  return plan.value;
-}
+import { planOf } from '../support/plan-of';
 
 const plans = { mountain: planOf(bikeFrom(mountainBike)), town: planOf(bikeFrom(townBike)) };
 

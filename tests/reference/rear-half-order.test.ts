@@ -1,25 +1,10 @@
 /** In which order the trade builds rear wheels, drives, seats and frames beyond the two common bikes. */
 
 import { describe, expect, test } from 'vitest';
-import { predecessorsOf } from '../../src/engine/plan';
+import { mustComeFirst } from '../support/plan-of';
 import { type RearHalfKind, rearHalfPlan } from '../support/rear-half-bikes';
 
 const idsOf = (kind: RearHalfKind) => rearHalfPlan(kind).steps.map(({ id }) => id);
-
-/** Whether the catalogue itself demands the order, so that no tie-break can undo it. */
-function mustComeFirst(kind: RearHalfKind, earlier: string, later: string): boolean {
-  const before = predecessorsOf(rearHalfPlan(kind).steps);
-  const reached = new Set<string>();
-  const visit = (id: string): void => {
-    for (const other of before.get(id) ?? []) {
-      if (reached.has(other)) continue;
-      reached.add(other);
-      visit(other);
-    }
-  };
-  visit(later);
-  return reached.has(earlier);
-}
 
 // Source of all rows: common practice, no source.
 describe('what a good mechanic does first', () => {
@@ -164,6 +149,6 @@ describe('what a good mechanic does first', () => {
     expect(order).toContain(earlier);
     expect(order).toContain(later);
     expect(order.indexOf(earlier)).toBeLessThan(order.indexOf(later));
-    expect(mustComeFirst(kind, earlier, later)).toBe(true);
+    expect(mustComeFirst(rearHalfPlan(kind), earlier, later)).toBe(true);
   });
 });

@@ -1,7 +1,8 @@
 /** Plans of bikes whose front wheels, front brakes and bars differ from the two common bikes. */
 
-import { type Plan, resolvePlan } from '../../src/engine/plan';
+import type { Plan } from '../../src/engine/plan';
 import { bikeFrom, mountainBike, townBike } from './bikes';
+import { planOf } from './plan-of';
 import { seedCatalogue } from './seed-catalogue';
 
 export const catalogue = seedCatalogue();
@@ -61,11 +62,7 @@ const bikes = {
 export type Kind = keyof typeof bikes;
 
 export const plans = Object.fromEntries(
-  Object.entries(bikes).map(([kind, bike]) => {
-    const plan = resolvePlan(bike, catalogue);
-    if (!plan.ok) throw new Error(`${kind}: ${JSON.stringify(plan.refusal)}`);
-    return [kind, plan.value];
-  }),
+  Object.entries(bikes).map(([kind, bike]) => [kind, planOf(bike)]),
 ) as Record<Kind, Plan>; // built from the keys of `bikes`
 
 export const idsOf = (kind: Kind) => plans[kind].steps.map(({ id }) => id);

@@ -1,9 +1,9 @@
 /** Invented bikes whose rear halves are built in every way that the two common ones are not. */
 
 import type { Bike } from '../../src/engine/bike';
-import { type Plan, resolvePlan } from '../../src/engine/plan';
+import type { Plan } from '../../src/engine/plan';
 import { bikeFrom, mountainBike, townBike } from './bikes';
-import { seedCatalogue } from './seed-catalogue';
+import { planOf } from './plan-of';
 
 export const rearHalfBikes = {
   suspended: bikeFrom(mountainBike, {
@@ -88,15 +88,12 @@ export type RearHalfKind = keyof typeof rearHalfBikes;
 
 export const rearHalfKinds = Object.keys(rearHalfBikes) as RearHalfKind[]; // the keys of the record above, nothing else
 
-const catalogue = seedCatalogue();
 const plans = new Map<RearHalfKind, Plan>();
 
 export function rearHalfPlan(kind: RearHalfKind): Plan {
   const known = plans.get(kind);
   if (known !== undefined) return known;
-  const plan = resolvePlan(rearHalfBikes[kind], catalogue);
-  if (!plan.ok)
-    throw new Error(`${kind}: a plan was expected, not ${JSON.stringify(plan.refusal)}`);
-  plans.set(kind, plan.value);
-  return plan.value;
+  const plan = planOf(rearHalfBikes[kind]);
+  plans.set(kind, plan);
+  return plan;
 }

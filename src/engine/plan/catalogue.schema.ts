@@ -101,6 +101,8 @@ export const stepSchema = z.object({
   wrong: z.optional(sentence),
   /** Which way round, where it matters. */
   wayRound: z.optional(sentence),
+  /** What the job knows of this very bike and market, and the step has to be told. */
+  tells: z.optional(z.enum(['front-brake-lever'])),
   tools: z._default(z.array(sentence), []),
   preparation: z.optional(z.object({ kind: z.enum(preparations), note: sentence })),
   cautions: z._default(z.array(sentence), []),

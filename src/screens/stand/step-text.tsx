@@ -59,12 +59,10 @@ export function StepText({
 }
 
 /** Which lever works the front brake is the law's or the market's to say, and the step's to check. */
-function leverSide({ id }: PlanStep, { plan }: JobState) {
-  if (id !== leverSidesStep || plan === undefined) return [];
+function leverSide({ tells }: PlanStep, { plan }: JobState) {
+  if (tells !== 'front-brake-lever' || plan === undefined) return [];
   return [{ label: words.stand.leverSide, value: words.stand.leverSides[plan.frontBrakeLever] }];
 }
-
-const leverSidesStep = 'lever-sides';
 
 function factsOf(step: PlanStep, { wrenchText }: Tightening, names: Names) {
   const { joint, parts, preparation, tools, wayRound, right } = step;
